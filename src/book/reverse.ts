@@ -1,0 +1,40 @@
+import { BookError } from './book-error.ts'
+import { type Book, entriesOf, entriesOfOrder, findEntry, isReversed } from './book.ts'
+import type { Entry, ReversalEntry, Stamp } from './entry.ts'
+import type { EntryId } from './ids.ts'
+import { entryBase } from './posting.ts'
+
+/**
+ * The entry that takes another one back: the same postings with the other sign.
+ *
+ * @throws BookError `unknown-entry`, `already-reversed`, `not-reversible` (a reversal, or an order's step that later
+ *   steps rest on: take those back first)
+ */
+export function reverse(book: Book, stamp: Stamp, id: EntryId): ReversalEntry {
+  const target = findEntry(book, id)
+  if (!target) throw new BookError('unknown-entry', `There is no entry ${id} to take back.`)
+  if (isReversed(book, id)) throw new BookError('already-reversed', 'This entry was taken back already.')
+  if (target.kind === 'reversal') {
+    throw new BookError('not-reversible', 'This entry takes another one back. Enter the first one again instead.')
+  }
+  if (hasLaterSteps(book, target)) {
+    throw new BookError('not-reversible', 'Later steps of this order rest on this one. Take the latest back first.')
+  }
+  const flip = <T extends { amount: number }>(p: T): T => ({ ...p, amount: -p.amount })
+  const base = entryBase(stamp, target.postings.map(flip), target.places.map(flip))
+  return { ...base, kind: 'reversal', reverses: id }
+}
+
+/** The latest entry that can still be taken back, or null: what "undo" undoes. */
+export function lastUndoable(book: Book): Entry | null {
+  let last: Entry | null = null
+  for (const entry of entriesOf(book)) {
+    if (entry.kind !== 'reversal' && !isReversed(book, entry.id)) last = entry
+  }
+  return last
+}
+
+function hasLaterSteps(book: Book, target: Entry): boolean {
+  if (!('order' in target)) return false
+  return entriesOfOrder(book, target.order).at(-1)?.id !== target.id
+}
