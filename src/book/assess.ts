@@ -99,7 +99,10 @@ function potReasons(book: Book, pot: Pot, amount: number, heldNow: number, today
     nextFill: nextFill(book.household, pot, today),
   })
   if (pot.sides === 'cash') return [reason('cash-only', 'block')]
-  if (left < 0 && amount > 0) return [reason('below-zero', pot.rule, -left)]
+  if (left < 0 && amount > 0) {
+    // Making a standing hold smaller only helps, even where the pot is short for other reasons.
+    return [reason('below-zero', amount <= heldNow ? 'allow' : pot.rule, -left)]
+  }
   const found: Reason[] = []
   if (left < pot.floor && amount > 0) found.push(reason('below-floor', 'warn', pot.floor - left))
   if (notes > 0) found.push(reason('uses-notes', 'allow'))

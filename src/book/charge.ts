@@ -1,7 +1,7 @@
 import { allocate } from '../money/allocate.ts'
 import { type Money, ofMinor } from '../money/money.ts'
-import { BookError } from './book-error.ts'
 import type { Book } from './book.ts'
+import { BookError } from './book-error.ts'
 import type { ChargeEntry, OrderLine, RefundEntry, ReleaseEntry, Stamp } from './entry.ts'
 import { findAccount } from './household.ts'
 import type { AccountId, OrderId, PotId } from './ids.ts'
@@ -85,7 +85,10 @@ function spread(book: Book, state: OrderState, amount: Money): OrderLine[] {
   takeAmount(book.household, amount)
   const parts = state.parts.filter((p) => p.tagged > 0)
   const shares = parts.length > 0 ? parts : state.parts
-  return prorate(amount, shares.map((p) => ({ pot: p.pot, amount: p.tagged || 1 })))
+  return prorate(
+    amount,
+    shares.map((p) => ({ pot: p.pot, amount: p.tagged || 1 })),
+  )
 }
 
 function prorate(amount: Money, shares: readonly { pot: PotId; amount: number }[]): OrderLine[] {

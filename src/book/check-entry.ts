@@ -30,7 +30,10 @@ function sumOf(entry: Entry, postings: readonly Posting<string>[]): number {
   let sum = 0
   for (const { amount } of postings) {
     if (!Number.isSafeInteger(amount)) {
-      throw new BookError('bad-amount', `Entry ${entry.id} holds ${amount}, which is not a whole number of minor units.`)
+      throw new BookError(
+        'bad-amount',
+        `Entry ${entry.id} holds ${amount}, which is not a whole number of minor units.`,
+      )
     }
     sum += amount
   }

@@ -1,7 +1,7 @@
 import type { Money } from '../money/money.ts'
 import { BookError } from './book-error.ts'
 import type { FillEntry, OpeningEntry, PayEntry, Stamp } from './entry.ts'
-import { findAccount, findPot, hasSide, type Household, type Pot } from './household.ts'
+import { findAccount, findPot, type Household, hasSide, type Pot } from './household.ts'
 import type { AccountId, PotId } from './ids.ts'
 import { entryBase, placeOf, takeAmount } from './posting.ts'
 
@@ -16,7 +16,13 @@ export interface Sides {
  *
  * @throws BookError `unknown-pot`, `wrong-side` (notes for a card-only pot), `currency-mismatch`, `bad-amount`
  */
-export function openPot(household: Household, stamp: Stamp, pot: PotId, sides: Sides, account?: AccountId): OpeningEntry {
+export function openPot(
+  household: Household,
+  stamp: Stamp,
+  pot: PotId,
+  sides: Sides,
+  account?: AccountId,
+): OpeningEntry {
   const { cash, card } = takeSides(household, pot, sides)
   const place = placeOf(findAccount(household, account))
   const base = entryBase(

@@ -1,5 +1,5 @@
-import { BookError } from './book-error.ts'
 import { type Book, entriesOfOrder } from './book.ts'
+import { BookError } from './book-error.ts'
 import type { CalendarDate } from './calendar-date.ts'
 import type { OrderId, PotId } from './ids.ts'
 

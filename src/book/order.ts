@@ -1,6 +1,6 @@
 import type { Money } from '../money/money.ts'
-import { BookError } from './book-error.ts'
 import type { Book } from './book.ts'
+import { BookError } from './book-error.ts'
 import type { AdjustEntry, OrderEntry, OrderLine, Stamp } from './entry.ts'
 import { findPot } from './household.ts'
 import type { OrderId, PotId } from './ids.ts'
@@ -21,7 +21,13 @@ export interface Purchase {
  *
  * @throws BookError `bad-lines`, `unknown-pot`, `archived-pot`, `currency-mismatch`, `bad-amount`
  */
-export function holdOrder(book: Book, stamp: Stamp, order: OrderId, purchase: Purchase, goOnReason?: string): OrderEntry {
+export function holdOrder(
+  book: Book,
+  stamp: Stamp,
+  order: OrderId,
+  purchase: Purchase,
+  goOnReason?: string,
+): OrderEntry {
   const lines = takeLines(book, purchase)
   const base = entryBase(stamp, holdPostings(lines.map((l) => [l.pot, l.amount] as const)), [])
   return { ...base, kind: 'order', order, shop: purchase.shop, lines, ...reasonOf(goOnReason) }
@@ -32,10 +38,19 @@ export function holdOrder(book: Book, stamp: Stamp, order: OrderId, purchase: Pu
  *
  * @throws BookError what `holdOrder` throws, `unknown-order`, `order-already-charged`
  */
-export function adjustOrder(book: Book, stamp: Stamp, order: OrderId, purchase: Purchase, goOnReason?: string): AdjustEntry {
+export function adjustOrder(
+  book: Book,
+  stamp: Stamp,
+  order: OrderId,
+  purchase: Purchase,
+  goOnReason?: string,
+): AdjustEntry {
   const state = orderState(book, order)
   if (state.parts.some((p) => p.charged > 0 || p.held !== p.tagged)) {
-    throw new BookError('order-already-charged', 'The card has already charged this order. Tag what is new as its own order.')
+    throw new BookError(
+      'order-already-charged',
+      'The card has already charged this order. Tag what is new as its own order.',
+    )
   }
   const lines = takeLines(book, purchase)
   const change = new Map<PotId, number>(state.parts.map((p) => [p.pot, -p.held]))

@@ -32,7 +32,8 @@ export function takeAmount(household: Household, m: Money): number {
       `This amount is in ${m.currency}, but the book is kept in ${household.currency}. Enter what it comes to in ${household.currency}.`,
     )
   }
-  if (m.minor < 0) throw new BookError('bad-amount', `${toDecimal(m)} is less than nothing. Enter an amount above zero.`)
+  if (m.minor < 0)
+    throw new BookError('bad-amount', `${toDecimal(m)} is less than nothing. Enter an amount above zero.`)
   return m.minor
 }
 

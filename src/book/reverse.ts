@@ -1,5 +1,5 @@
-import { BookError } from './book-error.ts'
 import { type Book, entriesOf, entriesOfOrder, findEntry, isReversed } from './book.ts'
+import { BookError } from './book-error.ts'
 import type { Entry, ReversalEntry, Stamp } from './entry.ts'
 import type { EntryId } from './ids.ts'
 import { entryBase } from './posting.ts'

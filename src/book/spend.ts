@@ -1,7 +1,7 @@
 import type { Money } from '../money/money.ts'
 import { BookError } from './book-error.ts'
 import type { SpendEntry, Stamp } from './entry.ts'
-import { findAccount, findPot, hasSide, type Household } from './household.ts'
+import { findAccount, findPot, type Household, hasSide } from './household.ts'
 import type { AccountId, PotId } from './ids.ts'
 import { entryBase, placeOf, takeAmount } from './posting.ts'
 

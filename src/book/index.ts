@@ -1,0 +1,38 @@
+export { assess, type Outcome, type Reason, type Verdict, type VerdictLine } from './assess.ts'
+export { balances, type PotBalance, potBalance, unplaced } from './balances.ts'
+export { append, type Book, balanceOf, entriesOf, findEntry, isReversed, openBook, withHousehold } from './book.ts'
+export { BookError, type BookErrorCode } from './book-error.ts'
+export { type CalendarDate, calendarDate, isCalendarDate, sayDate } from './calendar-date.ts'
+export { chargeOrder, refundOrder, releaseOrder } from './charge.ts'
+export type * from './entry.ts'
+export { fillPot, openPot, receivePay, type Sides } from './fill.ts'
+export {
+  findAccount,
+  findPot,
+  type Household,
+  hasSide,
+  type Pot,
+  type PotKind,
+  type PotRule,
+  type PotSides,
+  type RealAccount,
+} from './household.ts'
+export {
+  type AccountId,
+  accountId,
+  type DeviceId,
+  deviceId,
+  type EntryId,
+  entryId,
+  type OrderId,
+  orderId,
+  type PotId,
+  potId,
+} from './ids.ts'
+export { type NextFill, nextFill } from './next-fill.ts'
+export { adjustOrder, holdOrder, type Purchase } from './order.ts'
+export { findOrder, type OrderPart, type OrderState, orderState } from './order-state.ts'
+export { lastUndoable, reverse } from './reverse.ts'
+export { englishSpeech, fillIn, type SentenceKey, type Speech, sayReason } from './say.ts'
+export { spendFrom } from './spend.ts'
+export { type TagAnswer, tagOrder } from './tag.ts'

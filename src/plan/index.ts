@@ -1,0 +1,1 @@
+export { type PaySchedule, payDates } from './pay-dates.ts'
