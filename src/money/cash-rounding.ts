@@ -4,6 +4,8 @@ import { type Money, ofMinor } from './money.ts'
 import { MoneyError } from './money-error.ts'
 import { type CashRule, type NationalCashRule, nationalCashRules } from './national-cash-rules.ts'
 
+export { type CashRule, type NationalCashRule, nationalCashRules } from './national-cash-rules.ts'
+
 /** A household's own choice; every field left out comes from the region's rule, then from CLDR's step. */
 export interface CashRoundingOptions extends Partial<CashRule> {
   /** An ISO 3166 region of `nationalCashRules`. A rule for another currency than the amount's is not used. */
@@ -22,8 +24,9 @@ export interface CashRoundingOptions extends Partial<CashRule> {
  * @example roundForCash(money('NZD', '3.25'), { region: 'NZ' }) // 3.20
  */
 export function roundForCash<C extends CurrencyCode>(m: Money<C>, options: CashRoundingOptions = {}): Money<C> {
-  const rule = { ...regionalRule(m.currency, options.region), ...options }
+  const national = regionalRule(m.currency, options.region)
   const step = options.step ?? cashStep(m.currency, options.region)
+  const smallAmounts = options.smallAmounts ?? national?.smallAmounts
   if (!Number.isSafeInteger(step) || step < 1) {
     throw new MoneyError(
       'bad-rounding',
@@ -31,9 +34,9 @@ export function roundForCash<C extends CurrencyCode>(m: Money<C>, options: CashR
     )
   }
   const size = Math.abs(m.minor)
-  if (rule.smallAmounts === 'unchanged' && size <= step) return ofMinor(m.currency, m.minor)
-  const rounded = roundSize(size, step, rule)
-  const asked = rule.smallAmounts === 'up-to-step' && rounded === 0 && size > 0 ? step : rounded
+  if (smallAmounts === 'unchanged' && size <= step) return ofMinor(m.currency, m.minor)
+  const rounded = roundSize(size, step, options.ties ?? national?.ties, options.mode ?? national?.mode)
+  const asked = smallAmounts === 'up-to-step' && rounded === 0 && size > 0 ? step : rounded
   return ofMinor(m.currency, m.minor < 0 ? -asked : asked)
 }
 
@@ -61,11 +64,11 @@ function regionalRule(currency: CurrencyCode, region: string | undefined): Natio
   return rule?.currency === currency ? rule : undefined
 }
 
-function roundSize(size: number, step: number, rule: Pick<CashRule, 'ties' | 'mode'>): number {
+function roundSize(size: number, step: number, ties: CashRule['ties'], mode: CashRule['mode']): number {
   const over = size % step
   const below = size - over
-  if (over === 0 || rule.mode === 'towards') return below
+  if (over === 0 || mode === 'towards') return below
   const beyondHalf = over > step - over
   const tie = over === step - over
-  return beyondHalf || (tie && rule.ties !== 'towards') ? below + step : below
+  return beyondHalf || (tie && ties !== 'towards') ? below + step : below
 }
