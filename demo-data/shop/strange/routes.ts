@@ -1,0 +1,48 @@
+import { asset, page, type Reply, type ShopContext, type ShopRequest, seeOther } from '../exchange.ts'
+import { ShopError } from '../model.ts'
+import { amountText } from '../price-text.ts'
+import { almanacPage } from './almanac-page.ts'
+import { strangeCase } from './cases.ts'
+import {
+  changingPage,
+  enterPage,
+  newsletterThanksPage,
+  noTotalPage,
+  scriptSubmitPage,
+  strangeThanksPage,
+} from './pages.ts'
+
+const ASSETS: readonly string[] = ['changing.js', 'script-submit.js', 'almanac.css']
+
+/** Pages that a reader of checkouts must not be fooled by; orders post to `/strange/order`. */
+export function strangeRoutes(request: ShopRequest, context: ShopContext): Reply | null {
+  if (request.method === 'POST') return post(request, context)
+  const name = request.path.replace('/strange/', '')
+  if (ASSETS.includes(name)) return asset(new URL(`./${name}`, import.meta.url))
+  switch (name) {
+    case 'no-total':
+      return page(noTotalPage(request.query.get('as')))
+    case 'changing':
+      return page(changingPage())
+    case 'script-submit':
+      return page(scriptSubmitPage())
+    case 'enter':
+      return page(enterPage())
+    case 'plain':
+      return page(almanacPage())
+    case 'newsletter-thanks':
+      return page(newsletterThanksPage())
+  }
+  const order = name.startsWith('thanks/') ? context.ledger.find('fernhill', name.replace('thanks/', '')) : null
+  return order === null ? null : page(strangeThanksPage(order.number, order.total))
+}
+
+function post({ path, form }: ShopRequest, { ledger }: ShopContext): Reply | null {
+  if (path === '/newsletter') return seeOther('/strange/newsletter-thanks')
+  if (path !== '/strange/order') return null
+  const bought = strangeCase(form.get('case') ?? '')
+  if (bought === null) throw new ShopError('bad-request', 'We do not know what this order is for.')
+  const unitPrice = amountText(bought.cents)
+  const order = ledger.place('fernhill', bought.cents, [{ id: bought.id, name: bought.item, quantity: 1, unitPrice }])
+  return seeOther(`/strange/thanks/${order.number}`)
+}
