@@ -169,7 +169,7 @@ export interface Pass {
 
 /** Commands of the gate on a watched shop. They carry what a page could see anyway, and get no figures back. */
 export interface PageCommands {
-  'page.hello': { ask: Record<never, never>; answer: { watched: boolean; pass: Pass | null } }
+  'page.hello': { ask: Record<never, never>; answer: { watched: boolean; pass: Pass | null; currency: string } }
   'page.bring-reader': { ask: Record<never, never>; answer: Record<never, never> }
   'page.seen': { ask: { page: SeenPage }; answer: Record<never, never> }
   'page.held': { ask: { nonce: string; because: HeldBecause; page: SeenPage }; answer: Record<never, never> }

@@ -24,6 +24,8 @@ export {
   deviceId,
   type EntryId,
   entryId,
+  isSlug,
+  isUuidV7,
   type OrderId,
   orderId,
   type PotId,
@@ -34,5 +36,6 @@ export { adjustOrder, holdOrder, type Purchase } from './order.ts'
 export { findOrder, type OrderPart, type OrderState, orderState } from './order-state.ts'
 export { lastUndoable, reverse } from './reverse.ts'
 export { englishSpeech, fillIn, type SentenceKey, type Speech, sayReason } from './say.ts'
+export { potsForShop, type ShopPot } from './shop-pots.ts'
 export { spendFrom } from './spend.ts'
 export { type TagAnswer, tagOrder } from './tag.ts'

@@ -3,10 +3,10 @@ import { ofMinor } from '../money/money.ts'
 import type { Reason } from './assess.ts'
 import { sayDate } from './calendar-date.ts'
 import { findPot, type Household } from './household.ts'
-import english from './sentences.en.json' with { type: 'json' }
+import { englishSentences } from './sentences.en.ts'
 
 /** Keys of the sentences a verdict is told in. */
-export type SentenceKey = keyof typeof english
+export type SentenceKey = keyof typeof englishSentences
 
 /** How to speak: a BCP 47 locale for figures and dates, and a sentence per key with `{names}` in it. */
 export interface Speech {
@@ -15,7 +15,7 @@ export interface Speech {
 }
 
 /** English, the language the library speaks by itself. */
-export const englishSpeech: Speech = { locale: 'en-GB', sentence: (key) => english[key] }
+export const englishSpeech: Speech = { locale: 'en-GB', sentence: (key) => englishSentences[key] }
 
 const JUDGEMENT: Record<Reason['code'], SentenceKey> = {
   fits: 'reason_fits',

@@ -1,0 +1,80 @@
+// Builds the library (dist/library), the extension (dist/extension) and the same extension with a manifest for the demo
+// shops on loopback (dist/demo). Usage: node scripts/build.mjs
+import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { fileURLToPath } from 'node:url'
+import { execFileSync } from 'node:child_process'
+import { build } from 'vite'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const at = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
+const out = at('dist/extension')
+
+await rm(at('dist'), { recursive: true, force: true })
+execFileSync(process.execPath, [at('node_modules/typescript/bin/tsc'), '-p', at('tsconfig.library.json')], {
+  stdio: 'inherit',
+})
+
+const shared = { root, configFile: false, logLevel: 'warn', publicDir: false }
+const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } }
+
+// The pages share chunks; each of the scripts below is one file, as the browser's injection needs it.
+await build({
+  ...shared,
+  ...jsx,
+  base: './',
+  build: {
+    outDir: out,
+    emptyOutDir: true,
+    target: 'es2023',
+    modulePreload: false,
+    assetsInlineLimit: 0,
+    rolldownOptions: { input: [at('popup/popup.html'), at('src/guard/panel/panel.html')] },
+  },
+})
+await script('src/background/worker.ts', 'worker.js', 'es')
+await script('src/guard/gate.ts', 'gate.js', 'iife')
+await script('src/guard/reader.ts', 'reader.js', 'iife')
+
+await cp(at('src/ui/icons'), `${out}/icons`, { recursive: true, filter: (path) => !/\.(svg|ts|mjs)$/.test(path) })
+await messages()
+const manifest = JSON.parse(await readFile(at('manifest.json'), 'utf8'))
+await json(`${out}/manifest.json`, manifest)
+
+await cp(out, at('dist/demo'), { recursive: true })
+await json(at('dist/demo/manifest.json'), demoManifest(manifest))
+
+async function script(input, fileName, format) {
+  await build({
+    ...shared,
+    build: {
+      outDir: out,
+      emptyOutDir: false,
+      target: 'es2023',
+      rolldownOptions: { input: at(input), output: { format, entryFileNames: fileName, codeSplitting: false } },
+    },
+  })
+}
+
+/** The browser wants one message file per language: ours, and the sentences of the engine. */
+async function messages() {
+  const { englishSentences } = await import(at('dist/library/book/sentences.en.js'))
+  const texts = JSON.parse(await readFile(at('src/locales/en/messages.json'), 'utf8'))
+  for (const [key, message] of Object.entries(englishSentences)) texts[key] = { message }
+  await mkdir(`${out}/_locales/en`, { recursive: true })
+  await json(`${out}/_locales/en/messages.json`, texts)
+}
+
+/** No headless browser can answer a permission prompt, so the demo's manifest holds the loopback shops from the start. */
+function demoManifest(manifest) {
+  const shops = ['http://*.localhost/*']
+  const [resource] = manifest.web_accessible_resources
+  return {
+    ...manifest,
+    host_permissions: shops,
+    web_accessible_resources: [{ ...resource, matches: [...resource.matches, ...shops] }],
+  }
+}
+
+function json(path, value) {
+  return writeFile(path, `${JSON.stringify(value, null, 2)}\n`)
+}

@@ -1,0 +1,111 @@
+import type * as z from 'zod/mini'
+import { BookError, MoneyError } from '../index.ts'
+import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
+import type { Context } from './context.ts'
+import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
+import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
+import { bring, held, hello, placed, seen } from './page-commands.ts'
+import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
+import { envelope, ownRequests, pageRequests } from './schemas.ts'
+import type { Sender } from './sender.ts'
+import { unwatchShop, watchShop } from './shop-commands.ts'
+import { StoreError } from './store.ts'
+import { look } from './view.ts'
+
+type Shop = Extract<Sender, { kind: 'shop' }>
+type Handler<S extends Sender> = (context: Context, ask: unknown, sender: S) => Promise<Reply<unknown>>
+type OwnTable = { [C in keyof OwnCommands]: Handler<Sender> }
+type PageTable = { [C in keyof PageCommands]: Handler<Shop> }
+
+const own: OwnTable = {
+  'book.look': command(ownRequests['book.look'], (context) => look(context)),
+  'household.create': command(ownRequests['household.create'], createHousehold),
+  'household.demo': command(ownRequests['household.demo'], createDemo),
+  'household.leave-demo': command(ownRequests['household.leave-demo'], leaveDemo),
+  'pot.save': command(ownRequests['pot.save'], savePot),
+  'spend.add': command(ownRequests['spend.add'], addSpend),
+  'fill.add': command(ownRequests['fill.add'], addFill),
+  'pay.add': command(ownRequests['pay.add'], addPay),
+  'entry.undo': command(ownRequests['entry.undo'], undo),
+  'checkout.look': command(ownRequests['checkout.look'], lookAtCheckout),
+  'order.assess': command(ownRequests['order.assess'], assessPots),
+  'order.tag': command(ownRequests['order.tag'], tag),
+  'order.again': command(ownRequests['order.again'], again),
+  'panel.close': command(ownRequests['panel.close'], leavePanel),
+  'shop.watch': command(ownRequests['shop.watch'], watchShop),
+  'shop.unwatch': command(ownRequests['shop.unwatch'], unwatchShop),
+  'store.raw': command(ownRequests['store.raw'], async (context) => ({ json: await context.keeper.raw() })),
+}
+
+/** The panel sits in a shop's tab, so it may do no more than see an order through. */
+const PANEL_MAY: ReadonlySet<string> = new Set<keyof OwnCommands>([
+  'book.look',
+  'checkout.look',
+  'order.assess',
+  'order.tag',
+  'order.again',
+  'panel.close',
+  'entry.undo',
+])
+
+const page: PageTable = {
+  'page.hello': command(pageRequests['page.hello'], (context, _, sender: Shop) => hello(context, sender)),
+  'page.bring-reader': command(pageRequests['page.bring-reader'], (context, _, sender: Shop) => bring(context, sender)),
+  'page.seen': command(pageRequests['page.seen'], seen),
+  'page.held': command(pageRequests['page.held'], held),
+  'page.placed': command(pageRequests['page.placed'], placed),
+}
+
+/** Answers a message: known command, allowed sender, right shape, in that order; every failure is a sentence. */
+export async function dispatch(context: Context, message: unknown, sender: Sender): Promise<Reply<unknown>> {
+  const outer = envelope.safeParse(message)
+  if (!outer.success) return refuse('bad-message', 'This message is not one of Tillside.')
+  const { command, ask } = outer.data
+  try {
+    if (isKey(own, command)) {
+      const allowed = sender.kind === 'own' || (sender.kind === 'panel' && PANEL_MAY.has(command))
+      return allowed ? await own[command](context, ask, sender) : notAllowed(command)
+    }
+    if (isKey(page, command)) {
+      return sender.kind === 'shop' ? await page[command](context, ask, sender) : notAllowed(command)
+    }
+    return refuse('unknown-command', `Tillside knows no command "${command}".`)
+  } catch (cause) {
+    return failure(cause)
+  }
+}
+
+function command<A, S extends Sender>(
+  schema: z.ZodMiniType<A>,
+  run: (context: Context, ask: A, sender: S) => Promise<unknown>,
+): Handler<S> {
+  return async (context, ask, sender) => {
+    const parsed = schema.safeParse(ask)
+    if (parsed.success) return { ok: true, value: await run(context, parsed.data, sender) }
+    const where = parsed.error.issues[0]?.path.join('.')
+    return refuse('bad-message', `This message has a part that cannot be right: ${where || 'its shape'}.`)
+  }
+}
+
+function failure(cause: unknown): Reply<never> {
+  if (cause instanceof BookError || cause instanceof MoneyError || cause instanceof StoreError) {
+    return refuse(cause.code, cause.message)
+  }
+  console.error('Tillside: a command failed.', cause)
+  return refuse(
+    'unexpected',
+    `Something went wrong that Tillside does not know (${String(cause)}). Nothing was written.`,
+  )
+}
+
+function notAllowed(command: string): Reply<never> {
+  return refuse('not-allowed', `This page may not ask for ${command}.`)
+}
+
+function refuse(code: string, message: string): Reply<never> {
+  return { ok: false, code, message }
+}
+
+function isKey<T extends object>(table: T, key: string): key is Extract<keyof T, string> {
+  return Object.hasOwn(table, key)
+}

@@ -1,0 +1,23 @@
+import browser from 'webextension-polyfill'
+import type { OpenTag, Pass, ToGate } from './protocol.ts'
+import { tabsOf } from './shops.ts'
+
+/** What the gate may know of a tag. */
+export function passOf(tag: OpenTag | undefined): Pass | null {
+  return tag ? { order: tag.order, read: tag.read, placed: tag.placedAt !== null } : null
+}
+
+/** Tells the gates of a shop's open tabs what may pass now. A tab without a gate is no failure. */
+export async function tellGates(origin: string, tag: OpenTag | undefined): Promise<void> {
+  const tabs = await tabsOf(origin).catch(() => [])
+  await Promise.all(tabs.map((tab) => send(tab, { to: 'gate', pass: passOf(tag), closePanel: false })))
+}
+
+/** Tells one tab's gate to take its panel away. */
+export function closePanel(tab: number, tag: OpenTag | undefined): Promise<void> {
+  return send(tab, { to: 'gate', pass: passOf(tag), closePanel: true })
+}
+
+async function send(tab: number, message: ToGate): Promise<void> {
+  await browser.tabs.sendMessage(tab, message, { frameId: 0 }).catch(() => undefined)
+}

@@ -1,0 +1,155 @@
+import browser from 'webextension-polyfill'
+import { assess, BookError, findEntry, money, potsForShop, tagOrder } from '../index.ts'
+import { showBadge } from './badge.ts'
+import type { Context } from './context.ts'
+import { closePanel, tellGates } from './gate-mail.ts'
+import type { At, CheckoutLook, HeldBecause, OpenTag, OwnCommands, PotChoice, SeenPage, TagReply } from './protocol.ts'
+import { readTab } from './reading-tab.ts'
+import type { Sender } from './sender.ts'
+import { forgetHeld, heldBy, noteSeen, seenIn } from './session.ts'
+import { originOf, shopOf } from './shop-host.ts'
+import { permitted } from './shops.ts'
+
+type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
+
+/** A tab's shop and what it showed. */
+interface Place {
+  readonly tab: number
+  readonly shop: string
+  readonly origin: string
+  readonly page: SeenPage | null
+  readonly because: HeldBecause | null
+}
+
+/** What the popup or panel needs to know of the page before it. Reads the page anew for the popup. */
+export async function lookAtCheckout(
+  context: Context,
+  ask: Ask<'checkout.look'>,
+  sender: Sender,
+): Promise<CheckoutLook> {
+  const { kept, book } = await context.keeper.ready()
+  const nothing = { shop: null, origin: null, watched: false, page: null, tag: null, heldBecause: null }
+  let place: Place
+  if ('nonce' in ask.at) {
+    place = await placeOf(ask.at, sender)
+  } else {
+    const url = (await browser.tabs.get(ask.at.tab)).url
+    if (url === undefined) return { ...nothing, unread: 'no-access' }
+    const [shop, origin] = [shopOf(url), originOf(url)]
+    if (shop === null || origin === null) return { ...nothing, unread: 'not-a-web-page' }
+    const page = await readTab(ask.at.tab, book.household.currency)
+    if (page) await noteSeen(ask.at.tab, { shop, origin, page })
+    place = { tab: ask.at.tab, shop, origin, page, because: null }
+  }
+  const watched = kept.head.watched.includes(place.origin) && (await permitted([place.origin])).length > 0
+  return {
+    shop: place.shop,
+    origin: place.origin,
+    watched,
+    page: place.page,
+    unread: place.page ? null : 'no-access',
+    tag: kept.head.tags[place.shop] ?? null,
+    heldBecause: place.because,
+  }
+}
+
+/**
+ * Every pot that could pay, likeliest first, each with its verdict on the whole total.
+ *
+ * @throws MoneyError when the total is not an amount of the household's currency
+ */
+export async function assessPots(context: Context, ask: Ask<'order.assess'>): Promise<PotChoice[]> {
+  const { book } = await context.keeper.ready()
+  const total = money(book.household.currency, ask.total)
+  const today = context.today(book.household.timeZone)
+  return potsForShop(book, ask.shop).map(({ pot, usedHere }) => {
+    const purchase = { shop: ask.shop, lines: [{ pot, amount: total }] }
+    const verdict = assess(book, ask.order === null ? purchase : { ...purchase, order: ask.order }, today)
+    return { pot, usedHere, verdict }
+  })
+}
+
+/** Tags the order of a page to a pot, or adjusts its tag. Told to the gate once it is written. @throws BookError, MoneyError */
+export async function tag(context: Context, ask: Ask<'order.tag'>, sender: Sender): Promise<TagReply> {
+  const place = await placeOf(ask.at, sender)
+  const reply = await context.keeper.write((kept, book) => {
+    const total = money(book.household.currency, ask.total)
+    const stamp = { id: ask.id, device: kept.head.device, date: context.today(book.household.timeZone) }
+    const purchase = { shop: place.shop, lines: [{ pot: ask.pot, amount: total }] }
+    if (findEntry(book, ask.id)) {
+      const verdict = assess(book, { ...purchase, order: ask.order }, stamp.date)
+      return { change: {}, answer: { kind: 'tagged', entry: ask.id, verdict, adjusted: false } satisfies TagReply }
+    }
+    const asked = tagOrder(book, stamp, ask.order, purchase, ask.reason ?? undefined)
+    if (asked.kind !== 'tagged' && asked.kind !== 'unchanged') {
+      return { change: {}, answer: { kind: asked.kind, verdict: asked.verdict } satisfies TagReply }
+    }
+    const open: OpenTag = {
+      order: ask.order,
+      shop: place.shop,
+      pot: ask.pot,
+      amount: total,
+      read: place.page?.total ?? null,
+      taggedAt: context.now(),
+      placedAt: null,
+    }
+    const ledger = { tags: { ...kept.head.tags, [place.shop]: open } }
+    const answer: TagReply =
+      asked.kind === 'tagged'
+        ? { kind: 'tagged', entry: asked.entry.id, verdict: asked.verdict, adjusted: asked.entry.kind === 'adjust' }
+        : { kind: 'unchanged', verdict: asked.verdict }
+    return { change: { entries: asked.kind === 'tagged' ? [asked.entry] : [], ledger }, answer }
+  })
+  await afterTag(context, place)
+  return reply
+}
+
+/** The order let through before is tried again: its tag is good once more. @throws BookError `unknown-order` */
+export async function again(context: Context, ask: Ask<'order.again'>, sender: Sender): Promise<Record<never, never>> {
+  const place = await placeOf(ask.at, sender)
+  await context.keeper.write((kept) => {
+    const open = kept.head.tags[place.shop]
+    if (!open) throw new BookError('unknown-order', 'No order of this shop is tagged. Tag it to a pot first.')
+    const tags = { ...kept.head.tags, [place.shop]: { ...open, read: place.page?.total ?? open.read, placedAt: null } }
+    return { change: { ledger: { tags } }, answer: null }
+  })
+  await afterTag(context, place)
+  return {}
+}
+
+/** Takes the panel away. */
+export async function leavePanel(
+  context: Context,
+  ask: Ask<'panel.close'>,
+  sender: Sender,
+): Promise<Record<never, never>> {
+  const place = await placeOf({ nonce: ask.nonce }, sender)
+  const { kept } = await context.keeper.ready()
+  await forgetHeld(ask.nonce)
+  await closePanel(place.tab, kept.head.tags[place.shop])
+  return {}
+}
+
+async function afterTag(context: Context, place: Place): Promise<void> {
+  const { kept, book } = await context.keeper.ready()
+  await tellGates(place.origin, kept.head.tags[place.shop])
+  await showBadge(place.tab, book, place.shop)
+}
+
+/**
+ * The page an own page speaks for. A panel may only speak for the order held in the very tab it is framed in.
+ *
+ * @throws BookError `unknown-order` when the nonce or tab is not known
+ */
+async function placeOf(at: At, sender: Sender): Promise<Place> {
+  if ('nonce' in at) {
+    const held = await heldBy(at.nonce)
+    if (!held || sender.kind !== 'panel' || sender.tab !== held.tab) {
+      throw new BookError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
+    }
+    return held
+  }
+  const seen = sender.kind === 'own' ? await seenIn(at.tab) : null
+  if (seen) return { ...seen, tab: at.tab, because: null }
+  throw new BookError('unknown-order', 'This page has not been read. Open the popup on the shop again.')
+}

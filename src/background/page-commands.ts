@@ -1,0 +1,97 @@
+import { showBadge } from './badge.ts'
+import type { Context } from './context.ts'
+import { passOf } from './gate-mail.ts'
+import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
+import { bringReader } from './reading-tab.ts'
+import type { Sender } from './sender.ts'
+import { noteHeld, noteSeen } from './session.ts'
+import { originOf, shopOf } from './shop-host.ts'
+import { permitted } from './shops.ts'
+import type { Head } from './store.ts'
+
+type Shop = Extract<Sender, { kind: 'shop' }>
+type Ask<C extends keyof PageCommands> = PageCommands[C]['ask']
+
+/** An order let through longer ago than this is another order, not the same one tried again. */
+const SAME_ORDER_MS = 12 * 3_600_000
+
+/** A page of a watched shop starts its gate. */
+export async function hello(context: Context, sender: Shop): Promise<PageCommands['page.hello']['answer']> {
+  const held = await context.keeper.look()
+  if (held.status !== 'ready') return { watched: false, pass: null, currency: '' }
+  const { kept, book } = await context.keeper.ready()
+  const place = await watchedPlace(kept.head, sender)
+  if (!place) return { watched: false, pass: null, currency: '' }
+  await showBadge(sender.tab, book, place.shop)
+  return { watched: true, pass: await freshPass(context, place.shop), currency: book.household.currency }
+}
+
+/** Brings the reader into the page's tab. */
+export async function bring(context: Context, sender: Shop): Promise<Record<never, never>> {
+  const { kept } = await context.keeper.ready()
+  if (await watchedPlace(kept.head, sender)) await bringReader(sender.tab)
+  return {}
+}
+
+/** The page shows something new. A confirmation of an order that was let through ends its tag. */
+export async function seen(context: Context, ask: Ask<'page.seen'>, sender: Shop): Promise<Record<never, never>> {
+  const { kept, book } = await context.keeper.ready()
+  const place = await watchedPlace(kept.head, sender)
+  if (!place) return {}
+  await noteSeen(sender.tab, { ...place, page: ask.page })
+  await showBadge(sender.tab, book, place.shop)
+  if (ask.page.stage === 'confirmation' && kept.head.tags[place.shop]?.placedAt) await endTag(context, place.shop)
+  return {}
+}
+
+/** The gate holds an order; the panel with this nonce may speak for it. */
+export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop): Promise<Record<never, never>> {
+  const { kept } = await context.keeper.ready()
+  const place = await watchedPlace(kept.head, sender)
+  if (!place) return {}
+  const page: SeenPage = ask.page
+  await noteSeen(sender.tab, { ...place, page })
+  await noteHeld(ask.nonce, { ...place, tab: sender.tab, page, because: ask.because })
+  return {}
+}
+
+/** The gate let a tagged order through. */
+export async function placed(context: Context, ask: Ask<'page.placed'>, sender: Shop): Promise<Record<never, never>> {
+  const { kept } = await context.keeper.ready()
+  const place = await watchedPlace(kept.head, sender)
+  if (!place) return {}
+  await context.keeper.write(({ head }) => {
+    const tag = head.tags[place.shop]
+    if (tag?.order !== ask.order) return { change: {}, answer: null }
+    const tags = { ...head.tags, [place.shop]: { ...tag, placedAt: context.now() } }
+    return { change: { ledger: { tags } }, answer: null }
+  })
+  return {}
+}
+
+async function freshPass(context: Context, shop: string): Promise<Pass | null> {
+  const { kept } = await context.keeper.ready()
+  const tag = kept.head.tags[shop]
+  if (tag && isOld(tag, context.now())) {
+    await endTag(context, shop)
+    return null
+  }
+  return passOf(tag)
+}
+
+function isOld(tag: OpenTag, now: number): boolean {
+  return tag.placedAt !== null && Math.abs(now - tag.placedAt) > SAME_ORDER_MS
+}
+
+async function endTag(context: Context, shop: string): Promise<void> {
+  await context.keeper.write(({ head }) => {
+    const { [shop]: _, ...tags } = head.tags
+    return { change: { ledger: { tags } }, answer: null }
+  })
+}
+
+async function watchedPlace(head: Head, sender: Shop): Promise<{ shop: string; origin: string } | null> {
+  const [shop, origin] = [shopOf(sender.url.href), originOf(sender.url.href)]
+  if (shop === null || origin === null || !head.watched.includes(origin)) return null
+  return (await permitted([origin])).length > 0 ? { shop, origin } : null
+}

@@ -1,0 +1,61 @@
+import browser from 'webextension-polyfill'
+import * as z from 'zod/mini'
+import type { HeldBecause, SeenPage } from './protocol.ts'
+import { pageRequests } from './schemas.ts'
+
+/*
+ * What the worker knows of open tabs. It lives in storage.session: it outlives the worker and ends with the browser.
+ */
+
+/** What a tab showed when it was last read. */
+export interface SeenTab {
+  readonly shop: string
+  readonly origin: string
+  readonly page: SeenPage
+}
+
+/** An order held in a tab, by its panel's nonce. */
+export interface HeldOrder extends SeenTab {
+  readonly tab: number
+  readonly because: HeldBecause
+}
+
+const seenTab = z.object({ shop: z.string(), origin: z.string(), page: pageRequests['page.seen'].def.shape.page })
+const heldOrder = z.extend(seenTab, { tab: z.int(), because: pageRequests['page.held'].def.shape.because })
+
+export async function seenIn(tab: number): Promise<SeenTab | null> {
+  return read(`seen:${tab}`, seenTab)
+}
+
+export async function noteSeen(tab: number, seen: SeenTab): Promise<void> {
+  await browser.storage.session.set({ [`seen:${tab}`]: seen })
+}
+
+export async function heldBy(nonce: string): Promise<HeldOrder | null> {
+  return read(`held:${nonce}`, heldOrder)
+}
+
+export async function noteHeld(nonce: string, held: HeldOrder): Promise<void> {
+  await browser.storage.session.set({ [`held:${nonce}`]: held })
+}
+
+export async function forgetHeld(nonce: string): Promise<void> {
+  await browser.storage.session.remove(`held:${nonce}`)
+}
+
+/** A closed tab's page is nobody's any more. */
+export async function forgetTab(tab: number): Promise<void> {
+  const all = await browser.storage.session.get(null)
+  const keys = Object.entries(all)
+    .filter(
+      ([key, value]) =>
+        key === `seen:${tab}` || (key.startsWith('held:') && heldOrder.safeParse(value).data?.tab === tab),
+    )
+    .map(([key]) => key)
+  await browser.storage.session.remove(keys)
+}
+
+async function read<S extends z.ZodMiniType>(key: string, schema: S): Promise<z.infer<S> | null> {
+  const found = (await browser.storage.session.get(key))[key]
+  return schema.safeParse(found).data ?? null
+}

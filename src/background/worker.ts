@@ -1,0 +1,46 @@
+import { v7 } from 'uuid'
+import browser, { type Runtime } from 'webextension-polyfill'
+import { deviceId, entryId } from '../index.ts'
+import type { Context } from './context.ts'
+import { dispatch } from './dispatch.ts'
+import { Keeper } from './keeper.ts'
+import { browserMarker } from './marker.ts'
+import { classify } from './sender.ts'
+import { forgetTab } from './session.ts'
+import { registerGates } from './shops.ts'
+import { dateIn } from './today.ts'
+
+/*
+ * The worker: wakes for an event, answers it from the store, and may be gone a moment later. Every listener is
+ * registered in this first turn, so that no event is lost on a cold start; what takes time is awaited inside.
+ */
+
+const context: Context = {
+  keeper: new Keeper(
+    browser.storage.local,
+    browserMarker,
+    (work) => navigator.locks.request('tillside:book', work),
+    (timeZone) => dateIn(timeZone, Date.now()),
+  ),
+  now: () => Date.now(),
+  today: (timeZone) => dateIn(timeZone, Date.now()),
+  newId: (msecs) => entryId(msecs === undefined ? v7() : v7({ msecs })),
+  newDevice: () => deviceId(v7()),
+}
+
+browser.runtime.onMessage.addListener((message: unknown, sender: Runtime.MessageSender) =>
+  dispatch(context, message, classify(sender)),
+)
+browser.tabs.onRemoved.addListener((tab) => void forgetTab(tab))
+browser.permissions.onRemoved.addListener(() => void keepGates())
+browser.runtime.onInstalled.addListener(() => void keepGates())
+browser.runtime.onStartup.addListener(() => void keepGates())
+
+// Where the browser can, no content script reads the book, whatever happens to it.
+void chrome.storage.local.setAccessLevel?.({ accessLevel: 'TRUSTED_CONTEXTS' })
+
+/** Browsers drop registered scripts on an update, and people take permissions back. */
+async function keepGates(): Promise<void> {
+  const held = await context.keeper.look()
+  await registerGates(held.status === 'ready' ? held.kept.head.watched : [])
+}
