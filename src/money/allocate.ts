@@ -40,7 +40,8 @@ export function allocate<C extends CurrencyCode>(m: Money<C>, weights: readonly 
   const amount = BigInt(Math.abs(whole.minor))
   const shares = scaled.map((weight, index) => {
     const product = amount * weight
-    return { index, units: product / total, remainder: product % total }
+    const units = product / total
+    return { index, units, remainder: product - units * total }
   })
   const leftOver = Number(amount - shares.reduce((sum, share) => sum + share.units, 0n))
   const byRemainder = [...shares].sort((a, b) =>
@@ -53,6 +54,9 @@ export function allocate<C extends CurrencyCode>(m: Money<C>, weights: readonly 
 }
 
 function readWeight(weight: number | string, index: number): Weight {
+  if (typeof weight === 'number' && Number.isSafeInteger(weight) && weight >= 0) {
+    return { digits: BigInt(weight), exponent: 0 }
+  }
   const match = WEIGHT_TEXT.exec(String(weight).trim())
   if (!match) {
     throw new MoneyError(
@@ -70,7 +74,9 @@ function readWeight(weight: number | string, index: number): Weight {
 
 function toWholeNumbers(weights: readonly Weight[]): bigint[] {
   // A weight of zero has no say in the common scale.
-  const exponents = weights.filter((weight) => weight.digits !== 0n).map((weight) => weight.exponent)
+  const exponents = weights.filter(({ digits }) => digits !== 0n).map(({ exponent }) => exponent)
   const lowest = exponents.reduce((low, exponent) => Math.min(low, exponent), Number.POSITIVE_INFINITY)
-  return weights.map(({ digits, exponent }) => (digits === 0n ? 0n : digits * 10n ** BigInt(exponent - lowest)))
+  return weights.map(({ digits, exponent }) =>
+    digits === 0n || exponent === lowest ? digits : digits * 10n ** BigInt(exponent - lowest),
+  )
 }

@@ -2,7 +2,7 @@ import { minorDigits } from './currency.ts'
 import { type Money, toDecimal } from './money.ts'
 import { MoneyError } from './money-error.ts'
 
-// Making an Intl formatter costs a hundred times more than using one, and a page formats many amounts.
+// Making an Intl formatter costs several times more than using one, and a page formats many amounts.
 const formatters = new Map<string, Intl.NumberFormat>()
 
 const NUMBER_PARTS: ReadonlySet<string> = new Set(['minusSign', 'integer', 'group', 'decimal', 'fraction'])
