@@ -1,8 +1,16 @@
 import { isCurrencyCode, minorDigits } from './currency.ts'
+import { type CurrencyMark, currencyMark } from './currency-names.ts'
+import { placeCurrencies, settleCurrency } from './currency-places.ts'
+import { knownLocale, type LocaleMarks, localeMarks, localeNames } from './locale-money.ts'
+import { normalisePrice } from './price-normalise.ts'
+import { plainNumber } from './price-number.ts'
+import { type PriceShape, priceShape } from './price-shape.ts'
+import { priceTokens, type Token } from './price-tokens.ts'
+import { saysBoundSpaceless } from './price-words.ts'
 
-/** What is known from elsewhere about a price text. All optional; unknown values are ignored. */
+/** What is known from elsewhere about a price text. All optional; values that make no sense are ignored. */
 export interface PriceHints {
-  /** ISO 4217 code of the page's or the shop's currency, such as `CAD`. */
+  /** ISO 4217 code of the page's or the shop's currency, such as `CAD`. A symbol (`€`, `zł`) does too. */
   readonly currency?: string
   /** BCP 47 tag of the text's language, such as `fr-CA`. */
   readonly locale?: string
@@ -16,40 +24,115 @@ export interface ParsedPrice {
   readonly currency: string | null
 }
 
-const SYMBOLS: ReadonlyMap<string, string | null> = new Map([
-  ['€', 'EUR'],
-  ['£', 'GBP'],
-  ['$', null],
-  ['kr', null],
-])
+// A price with words around it is short. What is longer is a paragraph, and is not searched.
+const LONGEST_RAW = 2000
+const LONGEST = 200
 
-/** First version: one number, `,` or `.` marks, a code or one of a few symbols. Everything else gives null. */
+interface Context {
+  readonly locale: string | null
+  readonly marks: LocaleMarks | null
+  readonly hinted: CurrencyMark | null
+  readonly places: readonly string[]
+}
+
+/**
+ * Reads the amount and the currency out of a price as a shop writes it, in any decimal digits, with any of the usual
+ * marks and spaces, signs, symbols, codes and names. Answers null rather than guess.
+ *
+ * - A currency named in the text wins over every hint. A sign that several countries share (`$`, `kr`, `¥`, `Rs`) gives
+ *   `currency: null` unless a compatible hint, the region or the locale settles it; `£` alone is GBP.
+ * - Three digits after the only mark are a group of thousands when the currency has fewer than three decimals; decimals
+ *   when it has three, unless the locale groups with that mark. Without any currency the locale decides, else null.
+ *   Otherwise the decimals are kept as written, also when they are more than the currency has (`34.992001`).
+ * - Null: a range, several different prices (but `AED 8000 (USD 2179)` is the first), "from" and "up to" in some thirty
+ *   languages, words beside a bare number, percentages, dates, phone numbers, units, abbreviations (`1.2K`, `3万`), pence
+ *   and cents signs, unsound grouping (`1,23,4567`), and anything longer than 200 characters.
+ * - Cents behind the symbol (`1250€60`), raised (`12⁹⁹`), or behind a space when the symbol stands first (`$12 99`) are
+ *   read; `12 99 €` is null, since 12 may be a count.
+ *
+ * @returns the amount as plain decimal text, never in floating point: `-1234.50`
+ * @example parsePrice('1.234,50 €') // {amount: '1234.50', currency: 'EUR'}
+ * @example parsePrice('$12.50', {region: 'CA'}) // {amount: '12.50', currency: 'CAD'}
+ * @example parsePrice('1.234') // null: one thousand, or one?
+ */
 export function parsePrice(text: string, hints: PriceHints = {}): ParsedPrice | null {
-  const clean = text.replace(/[\u200e\u200f\u061c]/gu, '').trim()
-  if (clean.length > 100) return null
-  const match = /^([^\d.,()-]*)(-?)\s?([\d.,\s]*\d)\s?([^\d()-]*)$/u.exec(clean)
-  if (!match) return null
-  const [, before = '', sign = '', number = '', after = ''] = match
-  const name = (before + after).replace(/[\s*]/gu, '')
-  const own = isCurrencyCode(name) ? name : SYMBOLS.get(name)
-  if (name !== '' && own === undefined) return null
-  const currency = own ?? (hints.currency && isCurrencyCode(hints.currency) ? hints.currency : null)
-  const digits = number.replace(/\s/gu, '')
-  const marks = digits.replace(/\d/g, '')
-  const last = marks.at(-1)
-  let whole = digits
-  let cents = ''
-  if (last !== undefined) {
-    const at = digits.lastIndexOf(last)
-    const tail = digits.slice(at + 1)
-    const once = digits.indexOf(last) === at
-    const group = !once || (marks.length === 1 && tail.length === 3 && (currency === null || minorDigits(currency) < 3))
-    if (group && name === '' && currency === null) return null
-    if (!group) {
-      whole = digits.slice(0, at)
-      cents = tail
-    }
-  }
-  const plain = whole.replace(/\D/g, '') || '0'
-  return { amount: `${sign}${plain}${cents ? `.${cents}` : ''}`, currency }
+  if (text.length > LONGEST_RAW) return null
+  const clean = normalisePrice(text)
+  if (clean.length > LONGEST || !/\d/.test(clean) || saysBoundSpaceless(clean)) return null
+  const context = contextOf(hints)
+  const shape = priceShape(tokensOf(clean, context))
+  return shape && readShape(shape, context)
+}
+
+function contextOf(hints: PriceHints): Context {
+  const locale = knownLocale(hints.locale)
+  const hinted = hintedMark(hints.currency)
+  const places = placeCurrencies(hints.region, locale)
+  const currency = hinted?.usual ?? places[0] ?? 'EUR'
+  return { locale, marks: locale === null ? null : localeMarks(locale, currency), hinted, places }
+}
+
+function hintedMark(hint: string | undefined): CurrencyMark | null {
+  if (hint === undefined) return null
+  const name = normalisePrice(hint)
+  const code = name.toUpperCase()
+  return isCurrencyCode(code) ? currencyMark(code) : currencyMark(name.replace(/\.$/, ''))
+}
+
+/** Reads with the names everybody knows; only if words are left over, with those of the locale and without the doubtful. */
+function tokensOf(clean: string, context: Context): Token[] {
+  const extraMark = context.marks?.decimal ?? null
+  const none = new Map<string, CurrencyMark>()
+  const hasWords = (tokens: readonly Token[]) => tokens.some((token) => token.kind === 'word')
+  const plain = priceTokens(clean, { extra: none, believes: () => true, extraMark })
+  if (!hasWords(plain)) return plain
+  const extra = context.locale === null ? none : localeNames(context.locale)
+  const local = priceTokens(clean, { extra, believes: () => true, extraMark })
+  if (!hasWords(local)) return local
+  const expected = new Set([...(context.hinted?.codes ?? []), ...context.places])
+  const believes = (money: CurrencyMark) => money.codes.some((code) => expected.has(code))
+  return priceTokens(clean, { extra, believes, extraMark })
+}
+
+function readShape(shape: PriceShape, context: Context): ParsedPrice | null {
+  const money = shape.marks.length === 0 ? context.hinted : common(shape.marks)
+  if (shape.marks.length > 0 && money === null) return null
+  const currency = money && settleCurrency(money, context.hinted?.codes ?? [], context.places)
+  const decimals = decimalsOf(currency === null ? (money?.codes ?? []) : [currency], money?.decimals ?? null)
+  const amount = plainNumber(shape.number, (mark) => threeDigits(mark, decimals, context.marks))
+  if (amount === null || (shape.number.raised !== null && decimals.some((count) => count === 0))) return null
+  const read = { amount: shape.negative && /[1-9]/.test(amount) ? `-${amount}` : amount, currency }
+  return shape.restated === null || restates(read, shape.restated, context) ? read : null
+}
+
+/** What all marks of one price can mean together: `$` and `AUD` are AUD. Null when they contradict each other. */
+function common(marks: readonly CurrencyMark[]): CurrencyMark | null {
+  const [first, ...others] = marks
+  if (!first || others.length === 0) return first ?? null
+  const codes = first.codes.filter((code) => others.every((other) => other.codes.includes(code)))
+  if (codes.length === 0) return null
+  const usual =
+    codes.length === 1 ? (codes[0] ?? null) : (marks.find((m) => codes.includes(m.usual ?? ''))?.usual ?? null)
+  return { ...first, codes, usual }
+}
+
+/** Every number of decimals that the money can have; empty when nothing is known. */
+function decimalsOf(codes: readonly string[], decimals: number | null): number[] {
+  if (decimals !== null) return [decimals]
+  return codes.flatMap((code) => (isCurrencyCode(code) ? [minorDigits(code)] : []))
+}
+
+function threeDigits(mark: string, decimals: readonly number[], marks: LocaleMarks | null): 'group' | 'decimal' | null {
+  if (decimals.length > 0 && decimals.every((count) => count < 3)) return 'group'
+  if (mark === marks?.group) return 'group'
+  if (mark === marks?.decimal) return 'decimal'
+  return decimals.length > 0 && decimals.every((count) => count > 2) ? 'decimal' : null
+}
+
+/** Whether an amount in brackets says the same in another currency, or the very same again. */
+function restates(price: ParsedPrice, bracketed: PriceShape, context: Context): boolean {
+  const other = readShape(bracketed, context)
+  if (!other) return false
+  if (price.currency !== null && other.currency !== null && price.currency !== other.currency) return true
+  return price.currency === other.currency && price.amount === other.amount
 }
