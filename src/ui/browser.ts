@@ -1,0 +1,58 @@
+import browser from 'webextension-polyfill'
+
+/*
+ * The few things our own pages need from the browser beside `ask`. Pages import these, so that a test replaces one
+ * module and a reader sees at a glance what a page can do.
+ */
+
+/** The BCP 47 language the browser's own menus are in; figures and dates follow it. */
+export function locale(): string {
+  return browser.i18n.getUILanguage()
+}
+
+/** A message of the extension in that language, as it stands in `messages.json`; empty when there is none. */
+export function message(key: string): string {
+  return browser.i18n.getMessage(key)
+}
+
+/**
+ * Asks the person to let Tillside onto one shop's pages. Must be called directly in a click handler, before anything is
+ * awaited: browsers show the question only as the direct outcome of a click.
+ *
+ * @returns whether the person said yes
+ */
+export function askForOrigin(origin: string): Promise<boolean> {
+  return browser.permissions.request({ origins: [`${origin}/*`] })
+}
+
+/** The tab the person looks at in this window, or null when there is none. */
+export async function activeTab(): Promise<number | null> {
+  const [tab] = await browser.tabs.query({ active: true, currentWindow: true })
+  return tab?.id ?? null
+}
+
+/** What earlier pages left in the browser's memory under a prefix, without the prefix. It ends with the browser. */
+export async function readSession(prefix: string): Promise<Map<string, unknown>> {
+  const all = await browser.storage.session.get(null)
+  return new Map(
+    Object.entries(all)
+      .filter(([key]) => key.startsWith(prefix))
+      .map(([key, value]) => [key.slice(prefix.length), value]),
+  )
+}
+
+/** Keeps a value in the browser's memory. */
+export async function writeSession(key: string, value: unknown): Promise<void> {
+  await browser.storage.session.set({ [key]: value })
+}
+
+/** Forgets a kept value. */
+export async function dropSession(key: string): Promise<void> {
+  await browser.storage.session.remove(key)
+}
+
+/** Gives the document the language and the writing direction of the messages. */
+export function speakTheBrowsersLanguage(doc: Document): void {
+  doc.documentElement.lang = locale()
+  doc.documentElement.dir = message('@@bidi_dir') || 'ltr'
+}

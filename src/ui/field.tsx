@@ -1,0 +1,125 @@
+import type { ComponentChildren } from 'preact'
+import { useId } from 'preact/hooks'
+
+/** What a control inside a `Field` needs to be tied to its label, hint and error. */
+export interface FieldTies {
+  readonly id: string
+  readonly 'aria-describedby': string | undefined
+  readonly 'aria-invalid': boolean
+}
+
+/** A label, its control, and beside it what is wrong or what helps. */
+export function Field(props: {
+  readonly label: string
+  readonly hint?: string | null
+  readonly error?: string | null
+  readonly class?: string
+  readonly children: (ties: FieldTies) => ComponentChildren
+}) {
+  const id = useId()
+  const { label, hint, error } = props
+  const note = error ?? hint
+  return (
+    <div class={`field ${props.class ?? ''}`}>
+      <label for={id}>{label}</label>
+      {props.children({ id, 'aria-describedby': note ? `${id}-note` : undefined, 'aria-invalid': Boolean(error) })}
+      {note && (
+        <p id={`${id}-note`} class={error ? 'field-error' : 'field-hint'}>
+          {note}
+        </p>
+      )}
+    </div>
+  )
+}
+
+/** One line of text. */
+export function TextField(props: {
+  readonly label: string
+  readonly value: string
+  readonly onValue: (value: string) => void
+  readonly hint?: string | null
+  readonly error?: string | null
+  readonly class?: string
+  /** An amount of money: figures, and the number keyboard on touch screens. */
+  readonly isAmount?: boolean
+  readonly maxLength?: number
+  readonly type?: 'text' | 'date'
+  readonly name?: string
+}) {
+  const { label, hint, error } = props
+  return (
+    <Field label={label} hint={hint ?? null} error={error ?? null} class={props.class ?? ''}>
+      {(ties) => (
+        <input
+          {...ties}
+          class={props.isAmount ? 'amount-input' : ''}
+          type={props.type ?? 'text'}
+          inputMode={props.isAmount ? 'decimal' : 'text'}
+          autocomplete="off"
+          spellcheck={false}
+          maxLength={props.maxLength ?? 60}
+          name={props.name ?? ''}
+          value={props.value}
+          onInput={(event) => props.onValue(event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  )
+}
+
+/** One of a few. `T` is checked: a value the list does not have is never given back. */
+export function SelectField<T extends string>(props: {
+  readonly label: string
+  readonly value: T
+  readonly options: readonly { readonly value: T; readonly label: string }[]
+  readonly onValue: (value: T) => void
+  readonly hint?: string | null
+  readonly class?: string
+}) {
+  return (
+    <Field label={props.label} hint={props.hint ?? null} class={props.class ?? ''}>
+      {(ties) => (
+        <select
+          {...ties}
+          value={props.value}
+          onChange={(event) => {
+            const found = props.options.find((o) => o.value === event.currentTarget.value)
+            if (found) props.onValue(found.value)
+          }}
+        >
+          {props.options.map((o) => (
+            <option key={o.value} value={o.value}>
+              {o.label}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  )
+}
+
+/** A choice of two or three that stays in sight, as native radio buttons. */
+export function Choice<T extends string>(props: {
+  readonly label: string
+  readonly name: string
+  readonly value: T
+  readonly options: readonly { readonly value: T; readonly label: string }[]
+  readonly onValue: (value: T) => void
+}) {
+  return (
+    <fieldset class="choice">
+      <legend class="unseen">{props.label}</legend>
+      {props.options.map((o) => (
+        <label key={o.value}>
+          <input
+            type="radio"
+            name={props.name}
+            checked={o.value === props.value}
+            onChange={() => props.onValue(o.value)}
+          />
+          <span>{o.label}</span>
+        </label>
+      ))}
+    </fieldset>
+  )
+}

@@ -1,0 +1,43 @@
+import { englishSpeech, fillIn, type Speech } from '../book/say.ts'
+import type messages from '../locales/en/messages.json'
+import { locale, message } from './browser.ts'
+
+/** Keys of `src/locales/en/messages.json`. */
+export type TextKey = keyof typeof messages
+
+type BaseOf<K> = K extends `${infer Base}_other` ? Base : never
+/** Keys that come in plural forms: `found` for `found_one` and `found_other`. */
+export type PluralKey = BaseOf<TextKey>
+
+type Values = Readonly<Record<string, string>>
+
+/**
+ * A text of the extension in the person's language, with `{names}` filled in. A key without a text shows as itself, so
+ * that a gap is seen.
+ *
+ * @example t('tag_to', {pot: 'Piano lessons'}) // Tag to Piano lessons
+ */
+export function t(key: TextKey, values: Values = {}): string {
+  return fillIn(message(key) || key, values)
+}
+
+/**
+ * A text that depends on a count, by the plural rules of the person's language. `{count}` is the count itself.
+ *
+ * @example tn('pots', 3) // 3 pots
+ */
+export function tn(base: PluralKey, count: number, values: Values = {}): string {
+  const form = new Intl.PluralRules(locale()).select(count)
+  const sentence = message(`${base}_${form}`) || message(`${base}_other`) || base
+  return fillIn(sentence, { count: new Intl.NumberFormat(locale()).format(count), ...values })
+}
+
+/** Several names as one phrase: "Books, Gifts and Groceries". */
+export function listText(names: readonly string[], type: 'conjunction' | 'disjunction' = 'conjunction'): string {
+  return new Intl.ListFormat(locale(), { type }).format(names)
+}
+
+/** How verdicts are told: the engine's sentences in the browser's language. */
+export function speech(): Speech {
+  return { locale: locale(), sentence: (key) => message(key) || englishSpeech.sentence(key) }
+}

@@ -1,0 +1,66 @@
+import { v7 } from 'uuid'
+import { describe, expect, it } from 'vitest'
+import { demoHousehold } from '../../demo-data/household.ts'
+import {
+  assess,
+  balances,
+  calendarDate,
+  deviceId,
+  entryId,
+  money,
+  openBook,
+  payDates,
+  potId,
+  toDecimal,
+  unplaced,
+} from '../../src/index.ts'
+
+// Every day of two fortnights, so that the demo is right whatever the day it is opened on.
+const days = Array.from({ length: 28 }, (_, n) => new Date(Date.UTC(2026, 10, 1 + n)).toISOString().slice(0, 10))
+
+function demoOn(day: string) {
+  const today = calendarDate(day)
+  const { settings, entries } = demoHousehold({
+    now: Date.parse(day),
+    today: () => today,
+    newId: (msecs) => entryId(v7({ msecs })),
+    device: deviceId('demo'),
+  })
+  const { schedule, isDemo: _, ...rest } = settings
+  const household = { ...rest, payDates: payDates(schedule, today, calendarDate('2027-03-01')) }
+  return { today, entries, book: openBook(household, entries) }
+}
+
+describe('the demo household', () => {
+  it.each(days)('opened on %s: no pot is below zero, nothing lies ahead, Piano lessons has 41.20 left', (day) => {
+    const { today, entries, book } = demoOn(day)
+    expect(entries.every((e) => e.date <= today)).toBe(true)
+    for (const [pot, b] of balances(book)) {
+      expect(b.left.minor, pot).toBeGreaterThanOrEqual(0)
+      expect(b.cash.minor % 5, `${pot} in notes and coins`).toBe(0)
+    }
+    const piano = balances(book).get(potId('piano-lessons'))
+    expect(piano && [piano.left, piano.cash, piano.card, piano.held].map(toDecimal)).toEqual([
+      '41.20',
+      '38.00',
+      '12.50',
+      '9.30',
+    ])
+    expect(unplaced(book).minor).toBeGreaterThanOrEqual(0)
+  })
+
+  it('holds the order of 55.90 at Corvid: 14.70 too much', () => {
+    const { today, book } = demoOn('2026-11-25')
+    const lines = [{ pot: potId('piano-lessons'), amount: money('CAD', '55.90') }]
+    const verdict = assess(book, { shop: 'corvid.localhost', lines }, today)
+    expect(verdict.outcome).toBe('block')
+    expect(verdict.reasons[0]?.short).toEqual(money('CAD', '14.70'))
+    expect(verdict.reasons[0]?.nextFill).toEqual({ date: '2026-12-04', amount: money('CAD', '60.00') })
+  })
+
+  it('has about three months behind it', () => {
+    const { entries } = demoOn('2026-11-25')
+    expect(entries[0]?.date).toBe('2026-08-27')
+    expect(entries.length).toBeGreaterThan(200)
+  })
+})
