@@ -20,7 +20,7 @@ const fernhillProducts: readonly Product[] = [
 ]
 
 const lunaireProducts: readonly Product[] = [
-  { id: 'carte', name: 'Carte « Lune rousse »', note: 'Gravure, 10 × 15 cm', group: 'papier', cents: 415 },
+  { id: 'carte', name: 'Carte «\u00a0Lune rousse\u00a0»', note: 'Gravure, 10 × 15 cm', group: 'papier', cents: 415 },
   { id: 'carnet', name: 'Carnet cousu', note: '160 pages, couverture de lin', group: 'papier', cents: 2150 },
   { id: 'papier', name: 'Papier à lettres vergé', note: '50 feuilles, 100 g', group: 'papier', cents: 2840 },
   { id: 'enveloppes', name: 'Enveloppes doublées', note: '25, intérieur bleu nuit', group: 'papier', cents: 1975 },

@@ -9,8 +9,8 @@ import { lunaireRoutes } from './lunaire/routes.ts'
 import { type PlacedOrder, type SeenRequest, ShopError, type ShopName, shopNames } from './model.ts'
 import { notFound, sorry, unknownHost } from './sorry.ts'
 
-export type { PlacedItem, PlacedOrder, SeenRequest, ShopErrorCode, ShopName } from './model.ts'
-export { ShopError, shopNames } from './model.ts'
+export type { PlacedOrder, SeenRequest, ShopName } from './model.ts'
+export { shopNames } from './model.ts'
 export { checkoutPath, expectedTotal } from './quote.ts'
 export { strangePaths, strangeTotals } from './strange/cases.ts'
 

@@ -24,7 +24,7 @@ const COVERS: Readonly<Record<string, Cover>> = {
     lines: ['The Evening', 'Piano Book'],
     by: 'Vance',
     shapes:
-      '<circle cx="60" cy="46" r="30" fill="#f0a24b"/><path d="M0 56h120v10H0z" fill="#1c2a45"/><path d="M0 70h120v4H0zM0 78h120v2H0z" fill="#f0a24b"/><path d="M6 84h108v20H6z" fill="#f6efe0"/><path d="M17 84v20M28 84v20M39 84v20M50 84v20M61 84v20M72 84v20M83 84v20M94 84v20M105 84v20" stroke="#1c2a45"/><path d="M14 84h6v12h-6zM25 84h6v12h-6zM47 84h6v12h-6zM58 84h6v12h-6zM69 84h6v12h-6zM91 84h6v12h-6zM102 84h6v12h-6z" fill="#1c2a45"/>',
+      '<circle cx="60" cy="46" r="30" fill="#f0a24b"/><path d="M0 48h120v2H0zM0 56h120v4H0zM0 65h120v5H0zM0 74h120v30H0z" fill="#1c2a45"/><path d="M6 84h108v20H6z" fill="#f6efe0"/><path d="M17 84v20M28 84v20M39 84v20M50 84v20M61 84v20M72 84v20M83 84v20M94 84v20M105 84v20" stroke="#1c2a45"/><path d="M14 84h6v12h-6zM25 84h6v12h-6zM47 84h6v12h-6zM58 84h6v12h-6zM69 84h6v12h-6zM91 84h6v12h-6zM102 84h6v12h-6z" fill="#1c2a45"/>',
   },
   'left-hand': {
     ground: '#c8553d',
@@ -64,7 +64,7 @@ const COVERS: Readonly<Record<string, Cover>> = {
     lines: ['Winter Choir'],
     by: 'Okonjo',
     shapes:
-      '<path d="M18 100V58a14 14 0 0 1 28 0v42zM46 100V42a14 14 0 0 1 28 0v58zM74 100V58a14 14 0 0 1 28 0v42z" fill="#22304d"/><g fill="#fff"><circle cx="32" cy="60" r="8"/><circle cx="60" cy="44" r="8"/><circle cx="88" cy="60" r="8"/><circle cx="16" cy="20" r="2"/><circle cx="36" cy="30" r="2"/><circle cx="86" cy="26" r="2"/><circle cx="104" cy="14" r="2"/><circle cx="58" cy="12" r="2"/></g><g fill="#22304d"><circle cx="32" cy="62" r="2.500"/><circle cx="60" cy="46" r="2.500"/><circle cx="88" cy="62" r="2.500"/></g>',
+      '<path d="M18 100V58a14 14 0 0 1 28 0v42zM46 100V42a14 14 0 0 1 28 0v58zM74 100V58a14 14 0 0 1 28 0v42z" fill="#22304d"/><circle cx="32" cy="60" r="9" fill="#f1d3b8"/><path d="M27 58q1.500-2 3 0M34 58q1.500-2 3 0" stroke="#22304d" fill="none" stroke-linecap="round"/><ellipse cx="32" cy="64" rx="2" ry="2.500" fill="#8e3b2b"/><path d="M24 84h16v-9l-8 3-8-3z" fill="#fff"/><circle cx="60" cy="44" r="9" fill="#f1d3b8"/><path d="M55 42q1.500-2 3 0M62 42q1.500-2 3 0" stroke="#22304d" fill="none" stroke-linecap="round"/><ellipse cx="60" cy="48" rx="2" ry="2.500" fill="#8e3b2b"/><path d="M52 68h16v-9l-8 3-8-3z" fill="#fff"/><circle cx="88" cy="60" r="9" fill="#f1d3b8"/><path d="M83 58q1.500-2 3 0M90 58q1.500-2 3 0" stroke="#22304d" fill="none" stroke-linecap="round"/><ellipse cx="88" cy="64" rx="2" ry="2.500" fill="#8e3b2b"/><path d="M80 84h16v-9l-8 3-8-3z" fill="#fff"/><g fill="#fff"><circle cx="16" cy="20" r="2"/><circle cx="36" cy="30" r="2"/><circle cx="86" cy="26" r="2"/><circle cx="104" cy="14" r="2"/><circle cx="58" cy="12" r="2"/></g>',
   },
   'chamber-works': {
     ground: '#e8b931',

@@ -17,8 +17,8 @@ export function basketPage(basket: string): Html {
     ({
       product,
       quantity,
-    }) => html`<tr><td class="item"><span class="thumb tile-${product.group}">${drawing(product.id)}</span>
-<a href="${withBasket(`/product/${product.id}`, basket)}">${product.name}</a></td>
+    }) => html`<tr><td><div class="item"><span class="thumb tile-${product.group}">${drawing(product.id)}</span>
+<a href="${withBasket(`/product/${product.id}`, basket)}">${product.name}</a></div></td>
 <td>${product.oldCents !== undefined && html`<s>${dollars(product.oldCents)}</s> `}${dollars(product.cents)}</td>
 <td><input type="number" name="quantity-${product.id}" value="${quantity}" min="0" max="99" aria-label="Quantity of ${product.name}"></td>
 <td class="sum">${dollars(product.cents * quantity)}</td></tr>`,

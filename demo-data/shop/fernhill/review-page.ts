@@ -28,7 +28,7 @@ ${complaint !== null && html`<p class="complaint" role="alert">${complaint}</p>`
 <div class="columns wide-left">
 <div><section class="panel"><h2>Items</h2>${lineTable(quote)}
 ${quote.savedCents > 0 && html`<p class="saving">You save ${dollars(quote.savedCents)} on this order</p>`}</section>
-<section class="panel two"><div><h2>Send to</h2><p>${address.name}<br>${address.street}<br>${address.town} ${address.postcode}</p></div>
+<section class="panel two"><div><h2>Send to</h2><p>${address.name}<br>${address.street}<br>${address.town} <span class="postcode">${address.postcode}</span></p></div>
 <div><h2>Shipping</h2><p>${quote.shipping.label}</p><p><a href="${withBasket('/checkout', basket)}">Change</a></p></div></section></div>
 <section class="panel summary"><h2>Order summary</h2>${couponForm(review, basket)}${totals(quote)}${placeForm(review, basket)}</section>
 </div>`
@@ -40,8 +40,8 @@ function lineTable(quote: Quote): Html {
     ({
       product,
       quantity,
-    }) => html`<tr><td class="item"><span class="thumb tile-${product.group}">${drawing(product.id)}</span>
-<span>${product.name}</span></td>
+    }) => html`<tr><td><div class="item"><span class="thumb tile-${product.group}">${drawing(product.id)}</span>
+<span>${product.name}</span></div></td>
 <td>${product.oldCents !== undefined && html`<s>${dollars(product.oldCents)}</s> `}${dollars(product.cents)}</td>
 <td>${quantity}</td><td class="sum">${dollars(product.cents * quantity)}</td></tr>`,
   )

@@ -29,7 +29,7 @@ export function lunaireShell(): Html {
   }))
   const head = html`<script type="application/ld+json">${jsonForScript(machineData)}</script>
 <script type="application/json" id="catalogue">${jsonForScript(catalogue)}</script>
-<script type="module" src="/lunaire.js"></script>`
+<script type="module" src="/scripts/shop.js"></script>`
   const body = html`<div id="shop"><noscript><p class="message">Cette boutique a besoin de JavaScript.</p></noscript></div>
 ${drawings.map(({ id, svg }) => html`<template id="drawing-${id}">${svg}</template>`)}`
   return layout('Papeterie Lunaire', head, body)
@@ -55,7 +55,7 @@ ${head}
 <body>
 <header>${markup(PHASES)}<a class="name" href="/">Papeterie Lunaire</a><p>Papier, encre et lettres lentes, depuis Val-des-Cendres</p></header>
 <main>${body}</main>
-<footer><p>Boutique inventée : rien n’est vendu ici.</p><p lang="en">An invented shop. Nothing is sold here.</p></footer>
+<footer><p>Boutique inventée&nbsp;: rien n’est vendu ici.</p><p lang="en">An invented shop. Nothing is sold here.</p></footer>
 </body>
 </html>`
 }

@@ -4,6 +4,17 @@ import { dollarsFrench } from '../price-text.ts'
 import { type Quote, quoteBasket } from '../quote.ts'
 import { lunaireShell } from './page.ts'
 
+const ASSETS: Readonly<Record<string, URL>> = {
+  '/lunaire.css': new URL('./lunaire.css', import.meta.url),
+  '/scripts/choice.js': new URL('./scripts/choice.js', import.meta.url),
+  '/scripts/element.js': new URL('./scripts/element.js', import.meta.url),
+  '/scripts/order-form.js': new URL('./scripts/order-form.js', import.meta.url),
+  '/scripts/order-state.js': new URL('./scripts/order-state.js', import.meta.url),
+  '/scripts/shop.js': new URL('./scripts/shop.js', import.meta.url),
+  '/scripts/thanks.js': new URL('./scripts/thanks.js', import.meta.url),
+  '/scripts/total.js': new URL('./scripts/total.js', import.meta.url),
+}
+
 /**
  * Papeterie Lunaire: one page on which a script draws choice and checkout. `/` and `/commande` are that page, `/devis` the
  * late total, `POST /commandes` the order, `/merci/NUMBER` the confirmation, drawn by the same script.
@@ -17,14 +28,12 @@ export function lunaireRoutes(request: ShopRequest, { ledger, delayMs }: ShopCon
     const order = ledger.placeQuote(quoteBasket('lunaire', textOf(body, 'basket'), textOf(body, 'shipping')))
     return json(orderForScript(order), 201)
   }
+  const file = ASSETS[path]
+  if (file !== undefined) return asset(file)
   switch (path) {
     case '/':
     case '/commande':
       return page(lunaireShell())
-    case '/lunaire.css':
-      return asset(new URL('./lunaire.css', import.meta.url))
-    case '/lunaire.js':
-      return asset(new URL('./lunaire.js', import.meta.url))
     case '/devis':
       return {
         ...json(quoteForScript(quoteBasket('lunaire', query.get('basket') ?? '', query.get('shipping')))),

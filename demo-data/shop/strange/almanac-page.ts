@@ -1,7 +1,7 @@
 import { type Html, html, markup } from '../html.ts'
 
 const BRANCH =
-  '<svg class="branch" viewBox="0 0 320 70" aria-hidden="true" fill="none" stroke="#6b4f36" stroke-width="3" stroke-linecap="round"><path d="M8 52c60-22 130 8 304-30M96 46c14-14 20-24 22-38M178 44c16 6 30 14 38 22M236 36c6-12 14-20 26-26"/><g fill="#cf4436" stroke="none"><circle cx="118" cy="10" r="6"/><circle cx="106" cy="24" r="5"/><circle cx="216" cy="64" r="6"/><circle cx="200" cy="52" r="5"/><circle cx="262" cy="10" r="6"/><circle cx="60" cy="40" r="5"/><circle cx="300" cy="20" r="5"/></g></svg>'
+  '<svg class="branch" viewBox="0 0 320 72" aria-hidden="true" fill="none" stroke="#6b4f36" stroke-width="3" stroke-linecap="round"><path d="M8 52c60-22 130 8 304-30M96 46c14-14 20-24 22-38M178 44c16 6 30 14 38 22M236 36c6-12 14-20 26-26"/><g fill="#cf4436" stroke="none"><circle cx="118" cy="10" r="6"/><circle cx="106" cy="24" r="5"/><circle cx="216" cy="64" r="6"/><circle cx="200" cy="52" r="5"/><circle cx="262" cy="10" r="6"/><circle cx="60" cy="40" r="5"/><circle cx="300" cy="20" r="5"/></g></svg>'
 
 /** An article with no shop on it and no sum of money; its newsletter form posts to `/newsletter`. */
 export function almanacPage(): Html {

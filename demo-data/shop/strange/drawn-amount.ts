@@ -3,7 +3,7 @@ import { type Html, markup } from '../html.ts'
 // The strokes of one figure on a 20 by 36 ground, as on an old till: top, upper sides, middle, lower sides, bottom.
 const STROKES: Readonly<Record<string, string>> = {
   '0': 'M3 3h14v30H3z',
-  '1': 'M14 3v30',
+  '1': 'M10 3v30',
   '2': 'M3 3h14v15H3v15h14',
   '3': 'M3 3h14v30H3M6 18h11',
   '4': 'M3 3v15h14M17 3v30',

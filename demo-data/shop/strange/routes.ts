@@ -12,13 +12,18 @@ import {
   strangeThanksPage,
 } from './pages.ts'
 
-const ASSETS: readonly string[] = ['changing.js', 'script-submit.js', 'almanac.css']
+const ASSETS: Readonly<Record<string, URL>> = {
+  'changing.js': new URL('./changing.js', import.meta.url),
+  'script-submit.js': new URL('./script-submit.js', import.meta.url),
+  'almanac.css': new URL('./almanac.css', import.meta.url),
+}
 
 /** Pages that a reader of checkouts must not be fooled by; orders post to `/strange/order`. */
 export function strangeRoutes(request: ShopRequest, context: ShopContext): Reply | null {
   if (request.method === 'POST') return post(request, context)
   const name = request.path.replace('/strange/', '')
-  if (ASSETS.includes(name)) return asset(new URL(`./${name}`, import.meta.url))
+  const file = ASSETS[name]
+  if (file !== undefined) return asset(file)
   switch (name) {
     case 'no-total':
       return page(noTotalPage(request.query.get('as')))

@@ -14,9 +14,9 @@ export function priceElement({ whole, decimals }) {
 /** How a price looks inside a shadow root. */
 export const priceStyle = `
   .price { white-space: nowrap; font-variant-numeric: tabular-nums; }
-  .currency { font-size: 0.7em; margin-right: 0.15em; }
+  .currency { font-size: 0.75em; margin-right: 0.15em; }
   .mark { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .decimals { font-size: 0.62em; vertical-align: 0.5em; line-height: 0; margin-left: 0.08em; }
+  .decimals { font-size: 0.7em; vertical-align: 0.4em; line-height: 0; margin-left: 0.08em; }
 `
 
 /** A style sheet for a shadow root. */

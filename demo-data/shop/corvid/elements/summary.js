@@ -2,8 +2,8 @@ import { priceElement, priceStyle, sheet } from './price.js'
 
 const style = sheet(`${priceStyle}
   :host { display: block; }
-  dl { display: grid; grid-template-columns: 1fr auto; gap: 0.5rem 1rem; margin: 0; }
-  dd { margin: 0; text-align: right; }
+  dl { display: grid; grid-template-columns: 1fr auto; row-gap: 0.5rem; margin: 0; }
+  dd { margin: 0; padding-left: 1rem; text-align: right; }
   .payable { border-top: 3px double #14171a; padding-top: 0.8rem; margin-top: 0.4rem; font-weight: 700; }
   dt.payable { align-content: center; }
   dd.payable { font-size: 1.9rem; line-height: 1.1; }
