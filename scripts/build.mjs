@@ -1,8 +1,9 @@
 // Builds the library (dist/library), the extension (dist/extension) and the same extension with a manifest for the demo
 // shops on loopback (dist/demo). Usage: node scripts/build.mjs
+
+import { execFileSync } from 'node:child_process'
 import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
-import { execFileSync } from 'node:child_process'
 import { build } from 'vite'
 
 const root = fileURLToPath(new URL('..', import.meta.url))

@@ -1,0 +1,91 @@
+// The checks of `npm run check`, in the order a mistake is cheapest to find.
+import { spawnSync } from 'node:child_process'
+import { readdirSync, readFileSync } from 'node:fs'
+import { gzipSync } from 'node:zlib'
+import { root } from './set-up.mjs'
+
+const bin = (name) => `${root}node_modules/.bin/${name}`
+
+/** Each check prints what is wrong and says whether all is well. The last two look at what `npm run build` made. */
+export const checks = [
+  { name: 'types', run: () => tool('tsc', ['-p', '.']) },
+  { name: 'types of the engine without a browser', run: () => tool('tsc', ['-p', 'tsconfig.engine.json']) },
+  { name: 'format, lint and import direction', run: () => tool('biome', ['ci', '--error-on-warnings', '.']) },
+  { name: 'no clock and no randomness in the engine', run: noClock },
+  { name: 'unused files, exports and packages', run: () => tool('knip', ['--no-progress']) },
+  { name: 'library works in Node, with types', run: libraryWorks },
+  { name: 'size budgets', run: sizes },
+]
+
+/** Budgets in bytes: minified, or gzipped where it says so. */
+const BUDGETS = [
+  { what: 'gate, on every page of a watched shop', files: ['dist/extension/gate.js'], most: 10_000, gzip: false },
+  { what: 'reader, where a page may be a checkout', files: ['dist/extension/reader.js'], most: 45_000, gzip: true },
+  { what: 'worker', files: ['dist/extension/worker.js'], most: 60_000, gzip: true },
+  { what: 'popup', files: () => scriptsOf('popup/popup.html'), most: 70_000, gzip: true },
+  { what: 'panel', files: () => scriptsOf('src/guard/panel/panel.html'), most: 70_000, gzip: true },
+]
+
+function tool(name, args) {
+  return spawnSync(bin(name), args, { cwd: root, stdio: 'inherit' }).status === 0
+}
+
+function noClock() {
+  let well = true
+  for (const room of ['money', 'book', 'plan', 'monthend', 'checkout']) {
+    for (const file of filesUnder(`src/${room}`)) {
+      const text = readFileSync(`${root}${file}`, 'utf8')
+      const found = /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bperformance\.now\b|\bcrypto\./.exec(text)
+      if (!found) continue
+      well = false
+      console.error(`${file} uses ${found[0]}: time and chance are passed in to the engine.`)
+    }
+  }
+  return well
+}
+
+/** What the README promises a developer: importing the package by its name gives the face, and its types resolve. */
+function libraryWorks() {
+  const script =
+    "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
+  const inNode = spawnSync(process.execPath, ['-e', script], { cwd: root, stdio: 'inherit' }).status === 0
+  return tool('tsc', ['-p', 'tests/consumer/tsconfig.json']) && inNode
+}
+
+function sizes() {
+  let well = true
+  for (const { what, files, most, gzip } of BUDGETS) {
+    const bytes = (typeof files === 'function' ? files() : files)
+      .map((file) => readFileSync(`${root}${file}`))
+      .reduce((sum, text) => sum + (gzip ? gzipSync(text, { level: 9 }).length : text.length), 0)
+    const fits = bytes <= most
+    well &&= fits
+    console.log(`  ${fits ? 'fits' : 'TOO LARGE'}: ${what}: ${bytes} of ${most} bytes${gzip ? ' gzipped' : ''}`)
+  }
+  return well
+}
+
+/** The scripts a page loads, with the chunks they import. */
+function scriptsOf(page) {
+  const folder = 'dist/extension/'
+  const html = readFileSync(`${root}${folder}${page}`, 'utf8')
+  const queue = [...html.matchAll(/(?:src|href)="([^"]+\.js)"/g)].map((m) =>
+    new URL(m[1], `x:/${page}`).pathname.slice(1),
+  )
+  const found = new Set()
+  for (let next = queue.pop(); next; next = queue.pop()) {
+    if (found.has(next)) continue
+    found.add(next)
+    const text = readFileSync(`${root}${folder}${next}`, 'utf8')
+    for (const m of text.matchAll(/from\s*["'](\.[^"']+\.js)["']|import\s*["'](\.[^"']+\.js)["']/g)) {
+      queue.push(new URL(m[1] ?? m[2], `x:/${next}`).pathname.slice(1))
+    }
+  }
+  return [...found].map((file) => folder + file)
+}
+
+function filesUnder(folder) {
+  return readdirSync(`${root}${folder}`, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => `${entry.parentPath}/${entry.name}`.slice(root.length))
+}
