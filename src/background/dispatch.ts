@@ -6,6 +6,7 @@ import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
 import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
 import { bring, held, hello, placed, seen } from './page-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
+import { Refusal } from './refusal.ts'
 import { envelope, ownRequests, pageRequests } from './schemas.ts'
 import type { Sender } from './sender.ts'
 import { unwatchShop, watchShop } from './shop-commands.ts'
@@ -88,7 +89,12 @@ function command<A, S extends Sender>(
 }
 
 function failure(cause: unknown): Reply<never> {
-  if (cause instanceof BookError || cause instanceof MoneyError || cause instanceof StoreError) {
+  if (
+    cause instanceof BookError ||
+    cause instanceof MoneyError ||
+    cause instanceof StoreError ||
+    cause instanceof Refusal
+  ) {
     return refuse(cause.code, cause.message)
   }
   console.error('Tillside: a command failed.', cause)

@@ -5,6 +5,7 @@ import type { Context } from './context.ts'
 import { closePanel, tellGates } from './gate-mail.ts'
 import type { At, CheckoutLook, HeldBecause, OpenTag, OwnCommands, PotChoice, SeenPage, TagReply } from './protocol.ts'
 import { readTab } from './reading-tab.ts'
+import { Refusal } from './refusal.ts'
 import type { Sender } from './sender.ts'
 import { forgetHeld, heldBy, noteSeen, seenIn } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
@@ -104,12 +105,12 @@ export async function tag(context: Context, ask: Ask<'order.tag'>, sender: Sende
   return reply
 }
 
-/** The order let through before is tried again: its tag is good once more. @throws BookError `unknown-order` */
+/** The order let through before is tried again: its tag is good once more. @throws Refusal `no-tag` */
 export async function again(context: Context, ask: Ask<'order.again'>, sender: Sender): Promise<Record<never, never>> {
   const place = await placeOf(ask.at, sender)
   await context.keeper.write((kept) => {
     const open = kept.head.tags[place.shop]
-    if (!open) throw new BookError('unknown-order', 'No order of this shop is tagged. Tag it to a pot first.')
+    if (!open) throw new Refusal('no-tag', 'No order of this shop is tagged. Tag it to a pot first.')
     const tags = { ...kept.head.tags, [place.shop]: { ...open, read: place.page?.total ?? open.read, placedAt: null } }
     return { change: { ledger: { tags } }, answer: null }
   })
@@ -139,17 +140,17 @@ async function afterTag(context: Context, place: Place): Promise<void> {
 /**
  * The page an own page speaks for. A panel may only speak for the order held in the very tab it is framed in.
  *
- * @throws BookError `unknown-order` when the nonce or tab is not known
+ * @throws Refusal `unknown-nonce`, `unread-page`
  */
 async function placeOf(at: At, sender: Sender): Promise<Place> {
   if ('nonce' in at) {
     const held = await heldBy(at.nonce)
     if (!held || sender.kind !== 'panel' || sender.tab !== held.tab) {
-      throw new BookError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
+      throw new Refusal('unknown-nonce', 'This panel holds no order. Go back to the shop and place the order again.')
     }
     return held
   }
   const seen = sender.kind === 'own' ? await seenIn(at.tab) : null
   if (seen) return { ...seen, tab: at.tab, because: null }
-  throw new BookError('unknown-order', 'This page has not been read. Open the popup on the shop again.')
+  throw new Refusal('unread-page', 'This page has not been read. Open the popup on the shop again.')
 }

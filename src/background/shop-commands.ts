@@ -1,16 +1,16 @@
-import { BookError } from '../index.ts'
 import type { Context } from './context.ts'
 import type { Look } from './protocol.ts'
+import { Refusal } from './refusal.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { guardOpenTabs, permitted, registerGates } from './shops.ts'
 import { look } from './view.ts'
 
-/** Lets the guard watch a shop, once the browser's permission is there. @throws BookError `bad-id` without it */
+/** Lets the guard watch a shop, once the browser's permission is there. @throws Refusal `no-permission` without it */
 export async function watchShop(context: Context, ask: { origin: string }): Promise<Look> {
   const origin = originOf(ask.origin)
   if (origin === null || (await permitted([origin])).length === 0) {
-    throw new BookError(
-      'bad-id',
+    throw new Refusal(
+      'no-permission',
       `The browser has not given permission to watch ${ask.origin}. Try again and allow it.`,
     )
   }
