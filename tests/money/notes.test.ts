@@ -177,6 +177,28 @@ describe('breakdown', () => {
     )
   })
 
+  it('has more of the larger pieces than any other way as short', () => {
+    fc.assert(
+      fc.property(smallSet, fc.integer({ min: 1, max: 300 }), (set, minor) => {
+        const result = pieces(minor, { denominations: set })
+        fc.pre(result !== null)
+        let rest = minor
+        let left = counted(result) ?? 0
+        const falling = [...set].sort((a, b) => b - a)
+        for (const [index, value] of falling.entries()) {
+          const chosen = result?.find(({ denomination }) => denomination === value)?.count ?? 0
+          for (let more = chosen + 1; more * value <= rest; more++) {
+            const others = fewestByHand(rest - more * value, falling.slice(index + 1))
+            expect(others === null || more + others > left).toBe(true)
+          }
+          rest -= chosen * value
+          left -= chosen
+        }
+      }),
+      { numRuns: 300 },
+    )
+  })
+
   it('is as short as can be for huge amounts', () => {
     const set = fc.uniqueArray(fc.integer({ min: 1, max: 40 }), { minLength: 1, maxLength: 6 })
     fc.assert(
