@@ -6,7 +6,7 @@ export interface Supply {
   readonly stock: number
 }
 
-/** Steps after which the search gives up: some tenths of a second, and thousands of times what a currency needs. */
+/** Steps after which the search gives up: some tenths of a second, and far more than a currency needs (under 0.2 ms). */
 const MOST_STEPS = 2_000_000
 
 /** A denomination as the search sees it, with facts about the smaller ones that follow it. */
