@@ -1,22 +1,25 @@
 import {
+  append,
+  type Book,
   type Entry,
   fillPot,
   findEntry,
   findOrder,
   money,
+  type OrderId,
   ofMinor,
   openPot,
-  orderId,
   receivePay,
   reverse,
   type Stamp,
   spendFrom,
+  toDecimal,
 } from '../index.ts'
 import type { Context } from './context.ts'
 import { tellGates } from './gate-mail.ts'
 import type { Look, OpenTag, OwnCommands } from './protocol.ts'
 import { amountOf, potFrom } from './settings.ts'
-import type { Head, Kept } from './store.ts'
+import type { Head } from './store.ts'
 import { look } from './view.ts'
 
 type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
@@ -75,35 +78,39 @@ export async function savePot(context: Context, ask: Ask<'pot.save'>): Promise<L
   return look(context)
 }
 
-/** Takes an entry back by a reversing one; an order's tag goes with it. @throws BookError */
+/** Takes an entry back by a reversing one; an order's open tag follows. @throws BookError */
 export async function undo(context: Context, ask: Ask<'entry.undo'>): Promise<Look> {
   const tag = await context.keeper.write((kept, book) => {
     if (findEntry(book, ask.id)) return { change: {}, answer: null }
     const stamp = { id: ask.id, device: kept.head.device, date: context.today(book.household.timeZone) }
     const entry = reverse(book, stamp, ask.target)
     const target = findEntry(book, ask.target)
-    const tag = target && 'order' in target ? tagOfOrder(kept.head, orderId(target.order)) : undefined
-    return {
-      change: { entries: [entry], ...(tag ? { ledger: { tags: withoutTag(kept, tag) } } : {}) },
-      answer: tag ?? null,
-    }
+    const tag = target && 'order' in target ? tagOfOrder(kept.head, target.order) : undefined
+    if (!tag) return { change: { entries: [entry] }, answer: null }
+    const tags = followingTags(kept.head.tags, tag, append(book, entry))
+    return { change: { entries: [entry], ledger: { tags } }, answer: tag }
   })
   if (tag) await tellAllGates(context, tag)
   return look(context)
 }
 
 /** The open tag of an order, if it still is one. */
-function tagOfOrder(head: Head, order: OpenTag['order']): OpenTag | undefined {
+function tagOfOrder(head: Head, order: OrderId): OpenTag | undefined {
   return Object.values(head.tags).find((tag) => tag.order === order)
 }
 
-/*
- * When only a later adjustment is taken back, the order's first hold stands again; but the page it was read from has
- * moved on, so the guard must ask again: the tag is dropped and the next press finds the order through `findOrder`.
+/**
+ * The open tags once a step of a tag's order was taken back. The whole order gone: no tag. Only an adjustment gone: the
+ * tag stands for what it was before, so that a page that still asks the later total is asked about again.
  */
-function withoutTag(kept: Kept, tag: OpenTag): Head['tags'] {
-  const { [tag.shop]: _, ...others } = kept.head.tags
-  return others
+function followingTags(tags: Head['tags'], tag: OpenTag, after: Book): Head['tags'] {
+  const { [tag.shop]: _, ...others } = tags
+  const state = findOrder(after, tag.order)
+  const pot = state?.parts[0]?.pot
+  if (!state || pot === undefined) return others
+  const amount = ofMinor(after.household.currency, state.total)
+  const read = { amount: toDecimal(amount), currency: amount.currency }
+  return { ...others, [tag.shop]: { ...tag, pot, amount, read } }
 }
 
 async function tellAllGates(context: Context, tag: OpenTag): Promise<void> {

@@ -1,5 +1,5 @@
 import browser from 'webextension-polyfill'
-import { assess, BookError, findEntry, money, potsForShop, tagOrder } from '../index.ts'
+import { assess, findEntry, money, potsForShop, tagOrder } from '../index.ts'
 import { showBadge } from './badge.ts'
 import type { Context } from './context.ts'
 import { closePanel, tellGates } from './gate-mail.ts'
@@ -7,7 +7,7 @@ import type { At, CheckoutLook, HeldBecause, OpenTag, OwnCommands, PotChoice, Se
 import { readTab } from './reading-tab.ts'
 import { Refusal } from './refusal.ts'
 import type { Sender } from './sender.ts'
-import { forgetHeld, heldBy, noteSeen, seenIn } from './session.ts'
+import { forgetHeld, heldBy, noteHeld, noteSeen, seenIn } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
 
@@ -145,9 +145,12 @@ async function afterTag(context: Context, place: Place): Promise<void> {
 async function placeOf(at: At, sender: Sender): Promise<Place> {
   if ('nonce' in at) {
     const held = await heldBy(at.nonce)
-    if (!held || sender.kind !== 'panel' || sender.tab !== held.tab) {
+    const isTheirs =
+      held && sender.kind === 'panel' && sender.tab === held.tab && (held.frame ?? sender.frame) === sender.frame
+    if (!isTheirs) {
       throw new Refusal('unknown-nonce', 'This panel holds no order. Go back to the shop and place the order again.')
     }
+    if (held.frame === null) await noteHeld(at.nonce, { ...held, frame: sender.frame })
     return held
   }
   const seen = sender.kind === 'own' ? await seenIn(at.tab) : null

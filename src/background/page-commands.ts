@@ -51,7 +51,7 @@ export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop
   if (!place) return {}
   const page: SeenPage = ask.page
   await noteSeen(sender.tab, { ...place, page })
-  await noteHeld(ask.nonce, { ...place, tab: sender.tab, page, because: ask.because })
+  await noteHeld(ask.nonce, { ...place, tab: sender.tab, page, because: ask.because, frame: null })
   return {}
 }
 

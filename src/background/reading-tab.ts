@@ -1,5 +1,4 @@
 import browser from 'webextension-polyfill'
-import * as z from 'zod/mini'
 import type { SeenPage } from './protocol.ts'
 import { pageRequests } from './schemas.ts'
 import { READER_FILE } from './shops.ts'

@@ -9,7 +9,7 @@ import browser, { type Runtime } from 'webextension-polyfill'
  */
 export type Sender =
   | { readonly kind: 'own' }
-  | { readonly kind: 'panel'; readonly tab: number }
+  | { readonly kind: 'panel'; readonly tab: number; readonly frame: number }
   | { readonly kind: 'shop'; readonly tab: number; readonly url: URL }
   | { readonly kind: 'stranger' }
 
@@ -25,7 +25,8 @@ export function classify(sender: StampedSender): Sender {
   if (sender.origin === own.origin || sender.origin === url.origin) {
     if (url.protocol === own.protocol) {
       if (url.pathname !== PANEL_PATH) return url.origin === own.origin ? { kind: 'own' } : stranger
-      return sender.tab?.id === undefined ? stranger : { kind: 'panel', tab: sender.tab.id }
+      if (sender.tab?.id === undefined || sender.frameId === undefined) return stranger
+      return { kind: 'panel', tab: sender.tab.id, frame: sender.frameId }
     }
     const isWeb = url.protocol === 'https:' || url.protocol === 'http:'
     if (isWeb && sender.tab?.id !== undefined && sender.frameId === 0) return { kind: 'shop', tab: sender.tab.id, url }

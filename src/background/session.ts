@@ -18,10 +18,16 @@ export interface SeenTab {
 export interface HeldOrder extends SeenTab {
   readonly tab: number
   readonly because: HeldBecause
+  /** The frame that spoke for it first; no other may, even one that learnt the nonce. */
+  readonly frame: number | null
 }
 
 const seenTab = z.object({ shop: z.string(), origin: z.string(), page: pageRequests['page.seen'].def.shape.page })
-const heldOrder = z.extend(seenTab, { tab: z.int(), because: pageRequests['page.held'].def.shape.because })
+const heldOrder = z.extend(seenTab, {
+  tab: z.int(),
+  frame: z.nullable(z.int()),
+  because: pageRequests['page.held'].def.shape.because,
+})
 
 export async function seenIn(tab: number): Promise<SeenTab | null> {
   return read(`seen:${tab}`, seenTab)

@@ -79,7 +79,7 @@ function judge(event: Event): void {
     return
   }
   const page = reader.ordering(event, currency)
-  if (!page || mayPass(page)) return
+  if (!page || mayPass(page, event)) return
   hold(event, page)
 }
 
@@ -91,15 +91,24 @@ function muffle(event: Event): void {
   if (page && !isGood(page)) event.stopImmediatePropagation()
 }
 
-/** Whether this total may be ordered now; the order counts as placed from here on. */
-function mayPass(page: SeenPage): boolean {
+/** Whether this total may be ordered now. The order counts as placed once its form is submitted, or at a press without a form. */
+function mayPass(page: SeenPage, event: Event): boolean {
   if (!isGood(page)) return false
   letThrough ??= { read: page.total, until: performance.now() + SAME_PRESS_MS }
-  if (pass && !pass.placed) {
+  if (pass && !pass.placed && !isBeforeSubmit(event)) {
     void send('page.placed', { order: pass.order })
     pass = { ...pass, placed: true }
   }
   return true
+}
+
+/** A press on a submit button of a form: the browser may still find a field wrong, and then no order is placed. */
+function isBeforeSubmit(event: Event): boolean {
+  if (event.type !== 'click') return false
+  return event.composedPath().some((node) => {
+    const isButton = node instanceof HTMLButtonElement || node instanceof HTMLInputElement
+    return isButton && (node.type === 'submit' || node.type === 'image') && node.form !== null
+  })
 }
 
 function isGood(page: SeenPage): boolean {
