@@ -25,6 +25,11 @@ export function askForOrigin(origin: string): Promise<boolean> {
   return browser.permissions.request({ origins: [`${origin}/*`] })
 }
 
+/** Gives the browser's permission for these origins back. Does nothing where there was none. */
+export async function giveUpOrigins(origins: readonly string[]): Promise<void> {
+  await browser.permissions.remove({ origins: origins.map((origin) => `${origin}/*`) })
+}
+
 /** The tab the person looks at in this window, or null when there is none. */
 export async function activeTab(): Promise<number | null> {
   const [tab] = await browser.tabs.query({ active: true, currentWindow: true })

@@ -43,8 +43,6 @@ export function TextField(props: {
   /** An amount of money: figures, and the number keyboard on touch screens. */
   readonly isAmount?: boolean
   readonly maxLength?: number
-  readonly type?: 'text' | 'date'
-  readonly name?: string
 }) {
   const { label, hint, error } = props
   return (
@@ -53,12 +51,32 @@ export function TextField(props: {
         <input
           {...ties}
           class={props.isAmount ? 'amount-input' : ''}
-          type={props.type ?? 'text'}
+          type="text"
           inputMode={props.isAmount ? 'decimal' : 'text'}
           autocomplete="off"
           spellcheck={false}
           maxLength={props.maxLength ?? 60}
-          name={props.name ?? ''}
+          value={props.value}
+          onInput={(event) => props.onValue(event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  )
+}
+
+/** A day of the calendar, as the browser lets people choose one. The value is `YYYY-MM-DD`, or empty. */
+export function DateField(props: {
+  readonly label: string
+  readonly value: string
+  readonly onValue: (value: string) => void
+  readonly error?: string | null
+}) {
+  return (
+    <Field label={props.label} error={props.error ?? null}>
+      {(ties) => (
+        <input
+          {...ties}
+          type="date"
           value={props.value}
           onInput={(event) => props.onValue(event.currentTarget.value)}
         />

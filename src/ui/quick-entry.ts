@@ -27,12 +27,7 @@ const STARTS_OPEN = /^[+*×-]/
  *
  * @example readQuickLine('12.50+3 gro bread', pots, 'CAD', 'en-CA') // 15.50, Groceries, "bread"
  */
-export function readQuickLine(
-  line: string,
-  pots: readonly Pot[],
-  currency: CurrencyCode,
-  language: string,
-): QuickLine {
+export function readQuickLine(line: string, pots: readonly Pot[], currency: CurrencyCode, language: string): QuickLine {
   const words = plainDigits(line).trim().split(/\s+/)
   if (words.length === 1 && words[0] === '') return { kind: 'empty' }
   const count = amountWords(words)

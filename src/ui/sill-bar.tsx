@@ -12,7 +12,10 @@ export function SillPatterns() {
       <defs>
         <pattern id="sill-notes" width="12" height="8" patternUnits="userSpaceOnUse">
           <rect class="notes-ground" width="12" height="8" />
-          <path class="notes-line" d="M0 2q3-3.2 6 0t6 0M0 6q3-3.2 6 0t6 0M0 4q3 3.2 6 0t6 0M0 8q3 3.2 6 0t6 0M0 0q3 3.2 6 0t6 0" />
+          <path
+            class="notes-line"
+            d="M0 2q3-3.2 6 0t6 0M0 6q3-3.2 6 0t6 0M0 4q3 3.2 6 0t6 0M0 8q3 3.2 6 0t6 0M0 0q3 3.2 6 0t6 0"
+          />
         </pattern>
         <pattern id="sill-held" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="held-ground" width="6" height="6" />

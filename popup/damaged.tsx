@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks'
+import { ask } from '../src/ui/ask.ts'
+import { errorText } from '../src/ui/error-text.ts'
+import { Notice } from '../src/ui/notice.tsx'
+import { saveFile } from '../src/ui/save-file.ts'
+import { t } from '../src/ui/text.ts'
+import { Masthead } from './masthead.tsx'
+
+/** What is stored does not add up. Nothing is written on top of it; the person can save it first. */
+export function Damaged({ what }: { what: string }) {
+  const [isSaved, setSaved] = useState(false)
+  const [error, setError] = useState<unknown>(null)
+  const save = async (): Promise<void> => {
+    setError(null)
+    try {
+      const { json } = await ask('store.raw', {})
+      saveFile('tillside-stored.json', json, 'application/json')
+      setSaved(true)
+    } catch (cause) {
+      setError(cause)
+    }
+  }
+  return (
+    <>
+      <Masthead />
+      <main>
+        <h1>{t('damaged_title')}</h1>
+        <Notice outcome="block" isUrgent>
+          {what}
+        </Notice>
+        <p>{t('damaged_nothing_written')}</p>
+        <button type="button" class="primary" onClick={() => void save()}>
+          {t('damaged_save')}
+        </button>
+        {isSaved && <Notice outcome="allow">{t('damaged_saved')}</Notice>}
+        {error !== null && (
+          <Notice outcome="block" isUrgent>
+            {errorText(error)}
+          </Notice>
+        )}
+        <h2>{t('damaged_next')}</h2>
+        <ol class="steps">
+          <li>{t('damaged_step_save')}</li>
+          <li>{t('damaged_step_restart')}</li>
+          <li>{t('damaged_step_ask')}</li>
+        </ol>
+      </main>
+    </>
+  )
+}

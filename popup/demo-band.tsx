@@ -1,0 +1,24 @@
+import { useState } from 'preact/hooks'
+import type { Look } from '../src/background/protocol.ts'
+import { ask } from '../src/ui/ask.ts'
+import { errorText } from '../src/ui/error-text.ts'
+import { Notice } from '../src/ui/notice.tsx'
+import { t } from '../src/ui/text.ts'
+
+/** Says that nothing here is real, and leads out. */
+export function DemoBand({ onLook }: { onLook: (look: Look) => void }) {
+  const [error, setError] = useState<unknown>(null)
+  return (
+    <div class="demo-band">
+      <p>{t('demo_said')}</p>
+      <button type="button" class="link" onClick={() => ask('household.leave-demo', {}).then(onLook, setError)}>
+        {t('demo_leave')}
+      </button>
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,20 @@
+import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import { Pots } from './pots.tsx'
+import { QuickBox } from './quick-box.tsx'
+import { Recent } from './recent.tsx'
+import { Unplaced } from './unplaced.tsx'
+import { Watched } from './watched.tsx'
+import './glance.css'
+
+/** The household at a glance: enter a spend, see every pot, take the last entry back. */
+export function Glance({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
+  return (
+    <>
+      <QuickBox view={view} onLook={onLook} />
+      <Pots view={view} onLook={onLook} />
+      <Unplaced view={view} onLook={onLook} />
+      <Recent view={view} onLook={onLook} />
+      <Watched view={view} onLook={onLook} />
+    </>
+  )
+}

@@ -1,0 +1,74 @@
+import { useState } from 'preact/hooks'
+import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import type { Pot } from '../../src/book/household.ts'
+import { locale } from '../../src/ui/browser.ts'
+import { errorText } from '../../src/ui/error-text.ts'
+import { Notice } from '../../src/ui/notice.tsx'
+import { t } from '../../src/ui/text.ts'
+import { blankPot, checkPot, draftOf, type PotDraft } from '../pot-draft.ts'
+import { PotFields } from '../pot-fields.tsx'
+import { useEntry } from './use-entry.ts'
+
+/** Adds a pot, or changes or archives one. */
+export function PotForm(props: {
+  readonly view: HouseholdView
+  /** Null for a new one. */
+  readonly pot: Pot | null
+  readonly onLook: (look: Look) => void
+  readonly onCancel: () => void
+}) {
+  const { view, pot } = props
+  const { pots, currency } = view.household
+  const [draft, setDraft] = useState<PotDraft>(() => (pot ? draftOf(pot, currency) : blankPot))
+  const [wasTried, setTried] = useState(false)
+  const { enter, isBusy, error } = useEntry('pot.save', props.onLook)
+  const others = pots.filter((p) => p.id !== pot?.id)
+  const check = checkPot(
+    draft,
+    others.map((p) => p.name),
+    pots.map((p) => p.id),
+    currency,
+    locale(),
+  )
+  const save = (archived: boolean): void => {
+    if (!check.pot) return setTried(true)
+    const wish = { pot: check.pot, archived }
+    void enter(wish, (id) => ({ id, ...wish }))
+  }
+  return (
+    <form
+      class="pot-form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault()
+        save(pot?.archived ?? false)
+      }}
+    >
+      <PotFields
+        draft={draft}
+        problems={wasTried ? check.problems : null}
+        currency={currency}
+        isNew={!pot}
+        onDraft={setDraft}
+      />
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+      <div class="buttons">
+        <button type="submit" class="primary" disabled={isBusy}>
+          {t(pot ? 'pot_save' : 'pot_add_this')}
+        </button>
+        <button type="button" onClick={props.onCancel}>
+          {t('cancel')}
+        </button>
+        {pot && (
+          <button type="button" class="quiet" disabled={isBusy} onClick={() => save(!pot.archived)}>
+            {t(pot.archived ? 'pot_unarchive' : 'pot_archive')}
+          </button>
+        )}
+      </div>
+    </form>
+  )
+}

@@ -1,0 +1,90 @@
+import { useState } from 'preact/hooks'
+import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import type { PotBalance } from '../../src/book/balances.ts'
+import { hasSide, type Pot } from '../../src/book/household.ts'
+import { OutcomeMark } from '../../src/ui/mark.tsx'
+import { amountText } from '../../src/ui/money-text.ts'
+import { sillReach } from '../../src/ui/sill.ts'
+import { SillBar } from '../../src/ui/sill-bar.tsx'
+import { t } from '../../src/ui/text.ts'
+import { PotForm } from './pot-form.tsx'
+
+/** Every pot with its two sides. A pot's name opens its settings. */
+export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
+  const [edited, setEdited] = useState<string | null>(null)
+  const [showsArchived, setShowsArchived] = useState(false)
+  const { pots } = view.household
+  const archived = pots.filter((p) => p.archived)
+  const shown = showsArchived ? pots : pots.filter((p) => !p.archived)
+  const done = (look: Look): void => {
+    setEdited(null)
+    onLook(look)
+  }
+  return (
+    <section class="pots">
+      <h2>{t('pots_heading')}</h2>
+      {pots.length === 0 && <p class="field-hint">{t('pots_none')}</p>}
+      <ul>
+        {shown.map((pot) => {
+          const balance = view.balances[pot.id]
+          return (
+            <li key={pot.id} class={pot.archived ? 'archived' : ''}>
+              {balance && (
+                <PotCard
+                  pot={pot}
+                  balance={balance}
+                  isOpen={edited === pot.id}
+                  onOpen={() => setEdited(edited === pot.id ? null : pot.id)}
+                />
+              )}
+              {edited === pot.id && <PotForm view={view} pot={pot} onLook={done} onCancel={() => setEdited(null)} />}
+            </li>
+          )
+        })}
+      </ul>
+      {edited === '' ? (
+        <PotForm view={view} pot={null} onLook={done} onCancel={() => setEdited(null)} />
+      ) : (
+        <button type="button" class="add" onClick={() => setEdited('')}>
+          {t('pot_add')}
+        </button>
+      )}
+      {archived.length > 0 && (
+        <button type="button" class="link" onClick={() => setShowsArchived(!showsArchived)}>
+          {t(showsArchived ? 'archived_hide' : 'archived_show')}
+        </button>
+      )}
+    </section>
+  )
+}
+
+function PotCard(props: { pot: Pot; balance: PotBalance; isOpen: boolean; onOpen: () => void }) {
+  const { pot, balance } = props
+  const scale = Math.max(sillReach(balance), pot.fill.cash, pot.fill.card, 1)
+  return (
+    <div class="pot-card">
+      <button type="button" class="pot-open" aria-expanded={props.isOpen} onClick={props.onOpen}>
+        <span class="pot-name">{pot.name}</span>
+        <span class="unseen">{t('pot_change')}</span>
+      </button>
+      <span class={balance.left.minor < 0 ? 'pot-left below' : 'pot-left'}>
+        {balance.left.minor < 0 && <OutcomeMark outcome="block" />}
+        {amountText(balance.left)}
+        <span class="unseen"> {t('left')}</span>
+      </span>
+      <SillBar balance={balance} scale={scale} notches={pot.fill} />
+      <div class="pot-sides">
+        <p class="side-cash">
+          {hasSide(pot, 'cash') && <span>{t('side_cash_is', { amount: amountText(balance.cash) })}</span>}
+          {balance.spokenFor.minor > 0 && (
+            <span class="spoken">{t('side_spoken', { amount: amountText(balance.spokenFor) })}</span>
+          )}
+        </p>
+        <p class="side-card">
+          {hasSide(pot, 'card') && <span>{t('side_card_is', { amount: amountText(balance.card) })}</span>}
+          {balance.held.minor !== 0 && <span class="held">{t('side_held', { amount: amountText(balance.held) })}</span>}
+        </p>
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,41 @@
+import type { HouseholdView } from '../../src/background/protocol.ts'
+import { hasSide, type Pot } from '../../src/book/household.ts'
+import { allocate } from '../../src/money/allocate.ts'
+import { type Money, ofMinor } from '../../src/money/money.ts'
+import { readAmount } from '../../src/ui/amount-text.ts'
+
+/** How an amount goes to a pot's two sides. */
+export interface Split {
+  readonly cash: Money
+  readonly card: Money
+}
+
+/** The usual split of a fill: like the pot's own fill from pay; a pot without one takes notes if it keeps notes. */
+export function usualSplit(pot: Pot, amount: Money): Split {
+  const none = ofMinor(amount.currency, 0)
+  if (!hasSide(pot, 'card')) return { cash: amount, card: none }
+  if (!hasSide(pot, 'cash')) return { cash: none, card: amount }
+  if (pot.fill.cash + pot.fill.card === 0) return { cash: amount, card: none }
+  const [cash = none, card = none] = allocate(amount, [pot.fill.cash, pot.fill.card])
+  return { cash, card }
+}
+
+/** The split with as much in notes as the person typed; null when that is no amount or more than the fill. */
+export function splitByNotes(amount: Money, notes: string, language: string): Split | null {
+  const read = readAmount(notes, amount.currency, language)
+  if (!read.ok || read.money.minor > amount.minor) return null
+  return { cash: read.money, card: ofMinor(amount.currency, amount.minor - read.money.minor) }
+}
+
+/** The side a counter spend comes from unless the person says otherwise. */
+export function usualSide(pot: Pot): 'cash' | 'card' {
+  return hasSide(pot, 'cash') ? 'cash' : 'card'
+}
+
+/** How much of a spend the side does not have free: notes that are spoken for do not count, nor does held card money. */
+export function notFree(view: HouseholdView, pot: Pot, side: 'cash' | 'card', amount: Money): Money {
+  const balance = view.balances[pot.id]
+  if (!balance) return ofMinor(amount.currency, 0)
+  const free = side === 'cash' ? balance.freeCash.minor : balance.left.minor
+  return ofMinor(amount.currency, Math.max(0, amount.minor - Math.max(0, free)))
+}

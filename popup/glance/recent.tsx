@@ -1,0 +1,42 @@
+import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import { errorText } from '../../src/ui/error-text.ts'
+import { Notice } from '../../src/ui/notice.tsx'
+import { sayEntry } from '../../src/ui/say-entry.ts'
+import { shortDate } from '../../src/ui/short-date.ts'
+import { t } from '../../src/ui/text.ts'
+import { useEntry } from './use-entry.ts'
+
+/** The latest entries in plain sentences; the last one can be taken back. */
+export function Recent({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
+  const { enter, isBusy, error } = useEntry('entry.undo', onLook)
+  const { undoable } = view
+  if (view.recent.length === 0) return null
+  return (
+    <section class="recent">
+      <h2>{t('recent_heading')}</h2>
+      <ol>
+        {view.recent.map((entry) => (
+          <li key={entry.id}>
+            <time dateTime={entry.date}>{shortDate(entry.date)}</time>
+            <span>{sayEntry(view.household, entry)}</span>
+            {undoable?.id === entry.id && (
+              <button
+                type="button"
+                class="link"
+                disabled={isBusy}
+                onClick={() => void enter({ target: entry.id }, (id) => ({ id, target: entry.id }))}
+              >
+                {t('undo')}
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,37 @@
+import { useState } from 'preact/hooks'
+import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import { errorText } from '../../src/ui/error-text.ts'
+import { Notice } from '../../src/ui/notice.tsx'
+import { stopWatching } from '../../src/ui/stop-watching.ts'
+import { t } from '../../src/ui/text.ts'
+
+/** The shops the guard may watch, each with a way to end it. */
+export function Watched({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
+  const [error, setError] = useState<unknown>(null)
+  return (
+    <section class="watched">
+      <h2>{t('watched_heading')}</h2>
+      {view.watched.length === 0 && <p class="field-hint">{t('watched_none')}</p>}
+      <ul>
+        {view.watched.map((host) => (
+          <li key={host}>
+            <span>{host}</span>
+            <button
+              type="button"
+              class="link"
+              aria-label={t('unwatch_host', { shop: host })}
+              onClick={() => stopWatching(host).then(onLook, setError)}
+            >
+              {t('unwatch')}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,14 @@
+import type { ComponentChildren } from 'preact'
+import { SignMark } from '../src/ui/mark.tsx'
+import { t } from '../src/ui/text.ts'
+
+/** Our name, and beside it where one can go. */
+export function Masthead({ children }: { children?: ComponentChildren }) {
+  return (
+    <header class="masthead">
+      <SignMark />
+      <span class="wordmark">{t('extension_name')}</span>
+      {children}
+    </header>
+  )
+}

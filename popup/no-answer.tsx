@@ -1,0 +1,23 @@
+import { errorText } from '../src/ui/error-text.ts'
+import { Notice } from '../src/ui/notice.tsx'
+import { t } from '../src/ui/text.ts'
+import { Masthead } from './masthead.tsx'
+
+/** The worker did not answer, or refused to show the household. */
+export function NoAnswer({ error, onRetry }: { error: unknown; onRetry: () => void }) {
+  return (
+    <>
+      <Masthead />
+      <main>
+        <h1>{t('no_answer_title')}</h1>
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+        <p>{t('no_answer_hint')}</p>
+        <button type="button" class="primary" onClick={onRetry}>
+          {t('try_again')}
+        </button>
+      </main>
+    </>
+  )
+}

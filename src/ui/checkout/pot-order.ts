@@ -1,0 +1,24 @@
+import type { PotChoice } from '../../background/protocol.ts'
+import type { Household, Pot } from '../../book/household.ts'
+import type { PotId } from '../../book/ids.ts'
+
+/** The pots that can be chosen: by a ranking where there is one, then the household's own order. */
+export function potOrder(household: Household, ranking: readonly PotId[] | null): Pot[] {
+  const open = household.pots.filter((p) => !p.archived)
+  if (!ranking) return open
+  const rank = (pot: Pot): number => {
+    const at = ranking.indexOf(pot.id)
+    return at < 0 ? ranking.length : at
+  }
+  return [...open].sort((a, b) => rank(a) - rank(b))
+}
+
+/**
+ * The pot that is chosen before the person chooses: one this shop's orders went to before, or the only pot there is.
+ * Otherwise none: a guess that Enter confirms would tag orders to pots nobody chose.
+ */
+export function readyPot(pots: readonly Pot[], choices: readonly PotChoice[]): PotId | null {
+  const known = choices.find((c) => c.usedHere > 0)
+  if (known) return known.pot
+  return pots.length === 1 ? (pots[0]?.id ?? null) : null
+}

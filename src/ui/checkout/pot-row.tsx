@@ -1,0 +1,70 @@
+import type { PotChoice } from '../../background/protocol.ts'
+import type { PotBalance } from '../../book/balances.ts'
+import type { Pot } from '../../book/household.ts'
+import { OutcomeMark } from '../mark.tsx'
+import { amountText } from '../money-text.ts'
+import { sillReach } from '../sill.ts'
+import { SillBar } from '../sill-bar.tsx'
+import { type TextKey, t } from '../text.ts'
+
+/** One pot to choose: its name, its bar with this order's bite, what is left now, and a word where it does not fit. */
+export function PotRow(props: {
+  readonly pot: Pot
+  readonly balance: PotBalance
+  readonly choice: PotChoice | null
+  readonly number: number
+  readonly isChosen: boolean
+  readonly isFirstStop: boolean
+  readonly onChoose: () => void
+}) {
+  const { pot, choice, number } = props
+  const line = choice?.verdict.lines[0]
+  const before = line?.before ?? props.balance
+  const after = line?.after ?? props.balance
+  const scale = Math.max(sillReach(before), sillReach(after), pot.fill.cash, pot.fill.card, 1)
+  const outcome = choice?.verdict.outcome ?? 'allow'
+  const word = wordFor(choice)
+  return (
+    <label class={`pot-row pot-row-${outcome}`}>
+      <input
+        type="radio"
+        name="pot"
+        value={pot.id}
+        checked={props.isChosen}
+        tabIndex={props.isFirstStop ? 0 : -1}
+        onChange={props.onChoose}
+      />
+      <span class="pot-number" aria-hidden="true">
+        {number <= 9 ? number : ''}
+      </span>
+      <span class="pot-name">{pot.name}</span>
+      <span class="pot-left">
+        <span class="unseen">{t('left')}</span> {amountText(before.left)}
+      </span>
+      <SillBar balance={after} before={before} scale={scale} />
+      <span class="pot-word">
+        {word && (
+          <>
+            {outcome !== 'allow' && <OutcomeMark outcome={outcome} />}
+            {t(word)}
+          </>
+        )}
+      </span>
+    </label>
+  )
+}
+
+function wordFor(choice: PotChoice | null): TextKey | null {
+  switch (choice?.verdict.reasons[0]?.code) {
+    case 'below-zero':
+      return 'word_below_zero'
+    case 'below-floor':
+      return 'word_below_floor'
+    case 'cash-only':
+      return 'word_cash_only'
+    case 'uses-notes':
+      return 'word_uses_notes'
+    default:
+      return null
+  }
+}

@@ -1,0 +1,77 @@
+import type { SeenPage } from '../../background/protocol.ts'
+import type { CurrencyCode } from '../../money/currency.ts'
+import type { Money } from '../../money/money.ts'
+import type { AmountRead } from '../amount-text.ts'
+import { TextField } from '../field.tsx'
+import { amountText, editText } from '../money-text.ts'
+import { t } from '../text.ts'
+
+/** What the order costs: as the page says it, or as the person corrects it. */
+export function TotalField(props: {
+  readonly page: SeenPage | null
+  readonly currency: CurrencyCode
+  /** What the page says, in the household's currency. */
+  readonly onPage: Money | null
+  readonly text: string
+  readonly onText: (text: string) => void
+  readonly read: AmountRead
+}) {
+  const { page, onPage, read, currency } = props
+  const differs = onPage !== null && !(read.ok && read.money.minor === onPage.minor)
+  const isWrong = !read.ok && read.problem !== 'empty'
+  return (
+    <div class="total">
+      <div class="total-line">
+        <TextField
+          label={t('order_total')}
+          class="total-field"
+          isAmount
+          maxLength={40}
+          value={props.text}
+          onValue={props.onText}
+          error={isWrong ? t(`error_amount_${read.problem}`, { currency }) : null}
+        />
+        <span class="total-currency">{currency}</span>
+        <div class="total-source">
+          <Source page={page} currency={currency} onPage={onPage} />
+          {differs && (
+            <button type="button" class="link" onClick={() => props.onText(editText(onPage))}>
+              {t('total_use_page', { amount: amountText(onPage) })}
+            </button>
+          )}
+        </div>
+      </div>
+      <SetAside page={page} />
+    </div>
+  )
+}
+
+function Source(props: { page: SeenPage | null; currency: CurrencyCode; onPage: Money | null }) {
+  const { page, currency, onPage } = props
+  const used = page?.figures.find((f) => f.used)
+  if (page?.total && !onPage) {
+    const { amount, currency: other } = page.total
+    return <p>{t('total_other_currency', { amount, other, currency })}</p>
+  }
+  if (!onPage) return <p>{t('total_unread')}</p>
+  return used ? <p>{t('total_read_from', { label: used.label, text: used.text })}</p> : <p>{t('total_read')}</p>
+}
+
+/** Other figures the page shows, for a person who wonders why this one was taken. */
+function SetAside({ page }: { page: SeenPage | null }) {
+  const others = page?.figures.filter((f) => !f.used) ?? []
+  if (others.length === 0) return null
+  return (
+    <details class="set-aside">
+      <summary>{t('total_others')}</summary>
+      <dl>
+        {others.map((f) => (
+          <div key={`${f.label} ${f.text}`}>
+            <dt>{f.label}</dt>
+            <dd>{f.text}</dd>
+          </div>
+        ))}
+      </dl>
+    </details>
+  )
+}

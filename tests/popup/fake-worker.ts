@@ -1,0 +1,317 @@
+import type {
+  At,
+  CheckoutLook,
+  HouseholdView,
+  Look,
+  OpenTag,
+  OwnCommands,
+  Reply,
+} from '../../src/background/protocol.ts'
+import {
+  accountId,
+  append,
+  assess,
+  type Book,
+  balances,
+  type CalendarDate,
+  calendarDate,
+  type DeviceId,
+  deviceId,
+  type Entry,
+  entriesOf,
+  fillPot,
+  findEntry,
+  type Household,
+  isReversed,
+  lastUndoable,
+  money,
+  openBook,
+  openPot,
+  type Pot,
+  type PotId,
+  payDates,
+  potId,
+  potsForShop,
+  receivePay,
+  reverse,
+  spendFrom,
+  tagOrder,
+  unplaced,
+  withHousehold,
+} from '../../src/index.ts'
+import { AskError } from '../../src/ui/ask.ts'
+import { newEntryId } from '../../src/ui/new-id.ts'
+
+type Handlers = { [C in keyof OwnCommands]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
+
+/** The worker's commands over the real engine, in memory: for tests of our pages, and for looking at them. */
+export class FakeWorker {
+  book: Book | null = null
+  isDemo = false
+  damaged: string | null = null
+  watched: string[] = []
+  tags = new Map<string, OpenTag>()
+  closed: string[] = []
+  /** Every command asked, in order. */
+  readonly asked: { readonly command: string; readonly ask: unknown }[] = []
+  /** When set, the next answers are withheld until it resolves. */
+  gate: Promise<void> | null = null
+  /** When set, every command fails with it. */
+  failure: { code: string; message: string } | null = null
+
+  constructor(
+    public today: CalendarDate = calendarDate('2026-12-01'),
+    public checkout: CheckoutLook = noPage,
+    readonly device: DeviceId = deviceId('test-device'),
+  ) {}
+
+  /** Answers a message as the worker's listener would. */
+  async answer(message: unknown): Promise<Reply<unknown>> {
+    if (typeof message !== 'object' || message === null || !('command' in message) || !('ask' in message)) {
+      return { ok: false, code: 'bad-message', message: 'This message is not one of Tillside.' }
+    }
+    const { command, ask } = message
+    this.asked.push({ command: String(command), ask })
+    await this.gate
+    if (this.failure) return { ok: false, ...this.failure }
+    try {
+      const handler = new Map<unknown, unknown>(Object.entries(this.handlers)).get(command)
+      if (typeof handler !== 'function') return { ok: false, code: 'unknown-command', message: String(command) }
+      return { ok: true, value: structuredClone(handler(ask)) }
+    } catch (cause) {
+      if (!(cause instanceof Error)) throw cause
+      return { ok: false, code: 'code' in cause ? String(cause.code) : 'unexpected', message: cause.message }
+    }
+  }
+
+  /** How often a command was asked. */
+  count(command: keyof OwnCommands): number {
+    return this.asked.filter((a) => a.command === command).length
+  }
+
+  /** The entries of the book, oldest first. */
+  entries(): Entry[] {
+    return [...entriesOf(this.ready())]
+  }
+
+  private ready(): Book {
+    if (!this.book) throw new AskError('no-household', 'There is no household yet.')
+    return this.book
+  }
+
+  private post(id: Entry['id'], make: (book: Book) => Entry): Look {
+    const book = this.ready()
+    if (!findEntry(book, id)) this.book = append(book, make(book))
+    return this.look()
+  }
+
+  private look(): Look {
+    if (this.damaged !== null) return { status: 'damaged', what: this.damaged }
+    return this.book ? { status: 'ready', view: viewOf(this.book, this) } : { status: 'new' }
+  }
+
+  private tagHere(): OpenTag | null {
+    return this.tags.get(this.checkout.shop ?? '') ?? this.checkout.tag
+  }
+
+  private stamp(id: Entry['id'], date = this.today) {
+    return { id, device: this.device, date }
+  }
+
+  private readonly handlers: Handlers = {
+    'book.look': () => this.look(),
+    'household.create': ({ currency, timeZone, schedule, pots }) => {
+      const household: Household = {
+        currency,
+        timeZone,
+        monthStartDay: 1,
+        pots: pots.map((p) => potOf(currency, p, false)),
+        accounts: [{ id: accountId('main'), name: 'Bank account', kind: 'bank' }],
+        payDates: schedule ? payDates(schedule, this.today, calendarDate('2027-12-31')) : [],
+      }
+      this.book = openBook(
+        household,
+        pots.flatMap((p) => {
+          const sides = { cash: money(currency, p.openCash), card: money(currency, p.openCard) }
+          if (sides.cash.minor + sides.card.minor === 0) return []
+          return [openPot(household, this.stamp(newEntryId()), p.id, sides)]
+        }),
+      )
+      return this.look()
+    },
+    'household.demo': () => {
+      this.isDemo = true
+      return this.handlers['household.create'](smallHousehold)
+    },
+    'household.leave-demo': () => {
+      this.book = null
+      this.isDemo = false
+      return this.look()
+    },
+    'pot.save': ({ id, pot, archived }) => {
+      const book = this.ready()
+      const next = potOf(book.household.currency, pot, archived)
+      const isNew = !book.household.pots.some((p) => p.id === pot.id)
+      const pots = isNew ? [...book.household.pots, next] : book.household.pots.map((p) => (p.id === pot.id ? next : p))
+      this.book = withHousehold(book, { ...book.household, pots })
+      const cash = money(book.household.currency, pot.openCash)
+      const card = money(book.household.currency, pot.openCard)
+      if (!isNew || cash.minor + card.minor === 0) return this.look()
+      return this.post(id, (b) => openPot(b.household, this.stamp(id), pot.id, { cash, card }))
+    },
+    'spend.add': ({ id, pot, side, amount, purpose, date }) =>
+      this.post(id, ({ household }) =>
+        spendFrom(household, this.stamp(id, date), pot, side, money(household.currency, amount), purpose),
+      ),
+    'fill.add': ({ id, pot, cash, card, from, date }) =>
+      this.post(id, ({ household }) => {
+        const sides = { cash: money(household.currency, cash), card: money(household.currency, card) }
+        return fillPot(household, this.stamp(id, date), pot, sides, from)
+      }),
+    'pay.add': ({ id, amount, date }) =>
+      this.post(id, ({ household }) => receivePay(household, this.stamp(id, date), money(household.currency, amount))),
+    'entry.undo': ({ id, target }) => {
+      const undone = findEntry(this.ready(), target)
+      const look = this.post(id, (book) => reverse(book, this.stamp(id), target))
+      if (undone && 'order' in undone) this.forgetTag(undone.order)
+      return look
+    },
+    'checkout.look': ({ at }) => {
+      if ('nonce' in at && this.checkout.heldBecause === null) throw unknownOrder()
+      return { ...this.checkout, tag: this.tagHere() }
+    },
+    'order.assess': ({ shop, total, order }) => {
+      const book = this.ready()
+      const amount = money(book.household.currency, total)
+      return potsForShop(book, shop).map(({ pot, usedHere }) => {
+        const purchase = { shop, lines: [{ pot, amount }], ...(order ? { order } : {}) }
+        return { pot, usedHere, verdict: assess(book, purchase, this.today) }
+      })
+    },
+    'order.tag': ({ id, order, at, total, pot, reason }) => {
+      const book = this.ready()
+      const shop = this.shopAt(at)
+      const amount = money(book.household.currency, total)
+      const purchase = { shop, lines: [{ pot, amount }] }
+      if (findEntry(book, id)) {
+        const verdict = assess(book, { ...purchase, order }, this.today)
+        return { kind: 'tagged', entry: id, verdict, adjusted: false }
+      }
+      const answer = tagOrder(book, this.stamp(id), order, purchase, reason ?? undefined)
+      if (answer.kind === 'blocked' || answer.kind === 'needs-reason') return answer
+      const read = this.checkout.page?.total ?? null
+      this.tags.set(shop, { order, shop, pot, amount, read, taggedAt: 0, placedAt: null })
+      if (answer.kind === 'unchanged') return answer
+      this.book = append(book, answer.entry)
+      return { kind: 'tagged', entry: id, verdict: answer.verdict, adjusted: answer.entry.kind === 'adjust' }
+    },
+    'order.again': ({ at }) => {
+      this.shopAt(at)
+      return {}
+    },
+    'panel.close': ({ nonce }) => {
+      this.closed.push(nonce)
+      return {}
+    },
+    'shop.watch': ({ origin }) => {
+      this.watched = [...this.watched, new URL(origin).hostname]
+      this.checkout = { ...this.checkout, watched: true }
+      return this.look()
+    },
+    'shop.unwatch': ({ host }) => {
+      this.watched = this.watched.filter((h) => h !== host)
+      this.checkout = { ...this.checkout, watched: false }
+      return this.look()
+    },
+    'store.raw': () => ({ json: JSON.stringify(this.book ? [...entriesOf(this.book)] : []) }),
+  }
+
+  private shopAt(at: At): string {
+    if ('nonce' in at && this.checkout.heldBecause === null) throw unknownOrder()
+    return this.checkout.shop ?? ''
+  }
+
+  private forgetTag(order: string): void {
+    for (const [shop, tag] of this.tags) if (tag.order === order) this.tags.delete(shop)
+    if (this.checkout.tag?.order === order) this.checkout = { ...this.checkout, tag: null }
+  }
+}
+
+const noPage: CheckoutLook = {
+  shop: null,
+  origin: null,
+  watched: false,
+  page: null,
+  unread: 'not-a-web-page',
+  tag: null,
+  heldBecause: null,
+}
+
+function unknownOrder(): AskError {
+  return new AskError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
+}
+
+function viewOf(book: Book, worker: FakeWorker): HouseholdView {
+  const standing = [...entriesOf(book)].filter((e) => e.kind !== 'reversal' && !isReversed(book, e.id))
+  return {
+    household: book.household,
+    schedule: null,
+    isDemo: worker.isDemo,
+    today: worker.today,
+    device: worker.device,
+    balances: Object.fromEntries(balances(book)),
+    unplaced: unplaced(book),
+    recent: standing.slice(-12).reverse(),
+    undoable: lastUndoable(book),
+    watched: worker.watched,
+  }
+}
+
+function potOf(currency: Household['currency'], p: OwnCommands['pot.save']['ask']['pot'], archived: boolean): Pot {
+  const minor = (text: string): number => money(currency, text).minor
+  const { id, name, kind, rule, sides } = p
+  const fill = { cash: minor(p.fillCash), card: minor(p.fillCard) }
+  return { id, name, kind, rule, sides, floor: minor(p.floor), fill, archived }
+}
+
+/** A checkout page of an invented shop, as the reader would tell it. */
+export function shopPage(amount: string | null, changes: Partial<CheckoutLook> = {}): CheckoutLook {
+  const total = amount === null ? null : { amount, currency: 'CAD' }
+  const figures =
+    amount === null ? [] : [{ label: 'Order total', text: `$${amount}`, used: true, why: 'named as the total' }]
+  return {
+    shop: 'corvid-books.example',
+    origin: 'https://corvid-books.example',
+    watched: false,
+    page: { stage: 'checkout', total, figures, placeOrderCount: 1 },
+    unread: null,
+    tag: null,
+    heldBecause: null,
+    ...changes,
+  }
+}
+
+/** One pot for `household.create`, by default stopping what it cannot pay. */
+export function newPot(
+  id: PotId,
+  name: string,
+  openCash: string,
+  openCard: string,
+  changes: Partial<OwnCommands['pot.save']['ask']['pot']> = {},
+): OwnCommands['pot.save']['ask']['pot'] {
+  const base = { kind: 'everyday', rule: 'block', sides: 'both', floor: '0', fillCash: '0', fillCard: '0' } as const
+  return { id, name, openCash, openCard, ...base, ...changes }
+}
+
+/** Four pots in Canadian dollars: one that fits, one that stops, one that warns, one in notes only. */
+export const smallHousehold: OwnCommands['household.create']['ask'] = {
+  currency: 'CAD',
+  timeZone: 'America/Toronto',
+  schedule: { rhythm: 'every-two-weeks', first: calendarDate('2026-12-04') },
+  pots: [
+    newPot(potId('groceries'), 'Groceries', '120.00', '94.50', { fillCash: '160.00', fillCard: '40.00' }),
+    newPot(potId('piano'), 'Piano lessons', '38.00', '12.50', { fillCash: '35.00', fillCard: '25.00' }),
+    newPot(potId('garden'), 'Garden', '10.00', '20.00', { rule: 'warn', fillCard: '20.00' }),
+    newPot(potId('market'), 'Saturday market', '45.00', '0', { sides: 'cash', fillCash: '45.00' }),
+  ],
+}
