@@ -22,14 +22,18 @@ export function classify(sender: StampedSender): Sender {
   if (sender.id !== browser.runtime.id || !sender.url) return stranger
   const own = new URL(browser.runtime.getURL(''))
   const url = new URL(sender.url)
-  if (sender.origin === own.origin || sender.origin === url.origin) {
-    if (url.protocol === own.protocol) {
-      if (url.pathname !== PANEL_PATH) return url.origin === own.origin ? { kind: 'own' } : stranger
-      if (sender.tab?.id === undefined || sender.frameId === undefined) return stranger
-      return { kind: 'panel', tab: sender.tab.id, frame: sender.frameId }
-    }
-    const isWeb = url.protocol === 'https:' || url.protocol === 'http:'
-    if (isWeb && sender.tab?.id !== undefined && sender.frameId === 0) return { kind: 'shop', tab: sender.tab.id, url }
+  // A frame made of about:blank or srcdoc tells its parent's origin and another url: nobody we know.
+  if (sender.origin !== undefined && sender.origin !== siteOf(url)) return stranger
+  const [tab, frame] = [sender.tab?.id, sender.frameId]
+  if (siteOf(url) === siteOf(own)) {
+    if (url.pathname !== PANEL_PATH) return { kind: 'own' }
+    return tab === undefined || frame === undefined ? stranger : { kind: 'panel', tab, frame }
   }
-  return stranger
+  const isWeb = url.protocol === 'https:' || url.protocol === 'http:'
+  return isWeb && tab !== undefined && frame === 0 ? { kind: 'shop', tab, url } : stranger
+}
+
+/** Scheme, host and port. `URL.origin` is "null" for extension schemes outside a browser. */
+function siteOf(url: URL): string {
+  return `${url.protocol}//${url.host}`
 }
