@@ -12,6 +12,8 @@ export interface CurrencyMark {
   readonly alone: boolean
   /** Believed only on this side of the number. */
   readonly side: 'before' | 'after' | null
+  /** A word that an adjective may narrow down: `pesos` in "pesos mexicanos". */
+  readonly general: boolean
 }
 
 const DOLLARS =
@@ -82,7 +84,7 @@ const EXACT: readonly (readonly [codes: string, names: string])[] = [
   ['CNY! TWD HKD MOP', '元'],
   ['CNY', 'CN¥|RMB|人民币|人民幣|元人民币'],
   ['KRW! KPW', '₩|원'],
-  [CROWNS, 'kr|Kr|KR|kr.-'],
+  [CROWNS, 'kr|Kr|KR'],
   ['SEK', 'SKr|Skr'],
   ['NOK', 'NKr|Nkr'],
   ['DKK', 'DKr|Dkr'],
@@ -115,8 +117,10 @@ const EXACT: readonly (readonly [codes: string, names: string])[] = [
   ['AMD', '֏|դր|դրամ|драм'],
   ['AZN', '₼|манат|manat'],
   ['KZT', '₸|тг|Тг|тенге|теңге'],
-  ['KGS', '⃀|сом|сомов'],
-  ['UZS', "so'm|So'm|soum|сўм|сум|S'"],
+  ['KGS', '⃀|сомов'],
+  ['KGS! TJS', 'сом'],
+  ['UZS', "so'm|So'm|soum|сўм|S'"],
+  ['UZS! RUB', 'сум'],
   ['TJS', 'сомонӣ|сомони'],
   ['MNT', '₮|төгрөг|төг'],
   ['INR', '₹|र|रु|रू|रुपये|रुपए|रुपया|ரூ|రూ|ರೂ|രൂ|રૂ|૱|ਰੁ|টাকা ভারতীয়'],
@@ -187,7 +191,7 @@ const ALONE: readonly (readonly [codes: string, names: string, side: 'before' | 
   ['IQD', 'ID', 'after'],
   ['RSD', 'din', 'after'],
   ['BAM', 'KM|КМ', null],
-  ['SAR', 'SR', null],
+  ['SAR! SCR', 'SR', null],
   ['QAR', 'QR', null],
   ['OMR', 'RO', null],
   ['KWD', 'KD', null],
@@ -266,10 +270,18 @@ const PENCE = 'GBp'
 function mark(codes: string, extra: Partial<CurrencyMark> = {}): CurrencyMark {
   const list = codes.split(' ')
   const usual = list.find((code) => code.endsWith('!'))?.slice(0, -1) ?? (list.length === 1 ? codes : null)
-  return { codes: list.map((code) => code.replace('!', '')), usual, decimals: null, alone: false, side: null, ...extra }
+  return {
+    codes: list.map((code) => code.replace('!', '')),
+    usual,
+    decimals: null,
+    alone: false,
+    side: null,
+    general: false,
+    ...extra,
+  }
 }
 
-const NO_CODE: CurrencyMark = { codes: [], usual: null, decimals: 2, alone: false, side: null }
+const NO_CODE: CurrencyMark = { codes: [], usual: null, decimals: 2, alone: false, side: null, general: false }
 
 const each = (names: string, money: CurrencyMark) => names.split('|').map((name) => [name, money] as const)
 const exact = new Map<string, CurrencyMark>([
@@ -277,7 +289,7 @@ const exact = new Map<string, CurrencyMark>([
   ...ALONE.flatMap(([codes, names, side]) => each(names, mark(codes, { alone: true, side }))),
   ...WITHOUT_CODE.flatMap(([names, decimals]) => each(names, { ...NO_CODE, decimals })),
 ])
-const words = new Map(WORDS.flatMap(([codes, names]) => each(names, mark(codes))))
+const words = new Map(WORDS.flatMap(([codes, names]) => each(names, mark(codes, { general: codes.includes(' ') }))))
 
 /** The longest name in the table, in characters: how far a search has to look ahead. */
 export const longestName = Math.max(...[...exact.keys(), ...words.keys()].map((name) => name.length))

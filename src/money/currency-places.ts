@@ -88,6 +88,9 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   TND: 'TN',
   DZD: 'DZ',
   MKD: 'MK',
+  UZS: 'UZ',
+  KGS: 'KG',
+  TJS: 'TJ',
   SAR: 'SA',
   QAR: 'QA',
   OMR: 'OM',
@@ -119,9 +122,16 @@ const WORLD_LANGUAGES = new Set(['en', 'es', 'fr', 'pt', 'ar'])
  */
 export function placeCurrencies(region: string | undefined, locale: string | null): string[] {
   const parts = locale === null ? null : new Intl.Locale(locale)
-  const home =
-    parts && !WORLD_LANGUAGES.has(parts.language) ? new Intl.Locale(parts.language).maximize().region : undefined
-  return [region?.toUpperCase(), parts?.region, home].flatMap((place) => currencyOf.get(place ?? '') ?? [])
+  return [region?.toUpperCase(), parts?.region, parts ? homeOf(parts) : undefined].flatMap(
+    (place) => currencyOf.get(place ?? '') ?? [],
+  )
+}
+
+/** The country most readers of a language in its script live in: `zh-HK` is written as in Taiwan, `zh` as in China. */
+function homeOf(locale: Intl.Locale): string | undefined {
+  if (WORLD_LANGUAGES.has(locale.language)) return undefined
+  const script = locale.maximize().script
+  return new Intl.Locale(script ? `${locale.language}-${script}` : locale.language).maximize().region
 }
 
 /**

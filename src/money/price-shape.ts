@@ -1,7 +1,9 @@
 import type { CurrencyMark } from './currency-names.ts'
+import { DECORATION, unbracket } from './price-brackets.ts'
+import { isWhole, joinCents, onceOnly } from './price-joins.ts'
 import type { RawNumber } from './price-number.ts'
 import { isSign, signAfter, signBefore } from './price-sign.ts'
-import { isSpaceless, type Token } from './price-tokens.ts'
+import { isSpaceless, type Token, textOf } from './price-tokens.ts'
 import { multiplies, saysBound } from './price-words.ts'
 
 /** One amount with what stands around it: the number as written, its names for money, whether it is below zero. */
@@ -16,92 +18,6 @@ export interface PriceShape {
 
 // Signs that make a figure something else than a price: shares, roots, comparisons, estimates, identifiers, minor units.
 const FORBIDDEN = new Set([...'%‰‱#~≈≃≅≥≤<>№×÷^@\\_{}?¢'])
-// Signs that may stand beside a bare number: footnotes, the end of a sentence or of a label.
-const DECORATION = new Set([...'*†‡:;.,=|•'])
-
-const textOf = (token: Token | undefined): string =>
-  token?.kind === 'sign' || token?.kind === 'word' ? token.text : ''
-
-interface Unbracketed {
-  readonly main: readonly Token[]
-  readonly inBrackets: boolean
-  readonly aside: readonly Token[]
-  readonly restated: readonly Token[] | null
-}
-
-/** Takes the brackets out: `(5.00)`, `5.00 (USD)`, `5.00 € (incl. tax)`, `AED 8000 (USD 2179)`. Null when unsound. */
-function unbracket(tokens: readonly Token[]): Unbracketed | null {
-  const open = tokens.findIndex((token) => textOf(token) === '(')
-  const close = tokens.findIndex((token) => textOf(token) === ')')
-  if (open < 0 && close < 0) return { main: tokens, inBrackets: false, aside: [], restated: null }
-  const inside = tokens.slice(open + 1, close)
-  const before = tokens.slice(0, open)
-  const after = tokens.slice(close + 1)
-  if (open < 0 || close < open || [...inside, ...after].some((token) => '()'.includes(textOf(token) || ' ')))
-    return null
-  const outside = [...before, ...after]
-  if (inside.some((token) => token.kind === 'number')) {
-    if (before.some((token) => token.kind === 'number')) {
-      return { main: outside, inBrackets: false, aside: [], restated: inside }
-    }
-    const sound = (token: Token) => token.kind === 'currency' || DECORATION.has(textOf(token))
-    const ofAmount = (token: Token) => token.kind === 'currency' || token.kind === 'number' || textOf(token) === '-'
-    if (!outside.every(sound) || !inside.every(ofAmount)) return null
-    return { main: [...before, ...inside, ...after], inBrackets: true, aside: [], restated: null }
-  }
-  if (inside.every((token) => token.kind === 'currency')) {
-    return { main: [...before, ...inside, ...after], inBrackets: false, aside: [], restated: null }
-  }
-  return { main: outside, inBrackets: false, aside: inside, restated: null }
-}
-
-/** Two digits, nothing else: they can be cents that stand apart. */
-const isCents = (number: RawNumber): boolean =>
-  number.groups.length === 1 && number.groups[0]?.length === 2 && number.raised === null && !number.dashed
-
-const isWhole = (number: RawNumber): boolean =>
-  number.raised === null && !number.dashed && (number.groups.length === 1 || number.groups.at(-1)?.length === 3)
-
-/** Joins cents that stand behind the symbol or a space: `1250€60`, `35€ 99`, `$12 99`. */
-function joinCents(tokens: readonly Token[]): readonly Token[] {
-  const first = tokens.findIndex((token) => token.kind === 'number')
-  const whole = tokens[first]
-  const behind = tokens[first + 1]?.kind === 'currency'
-  const at = behind ? first + 2 : first + 1
-  const cents = tokens[at]
-  if (whole?.kind !== 'number' || cents?.kind !== 'number' || !isWhole(whole.number) || !isCents(cents.number))
-    return tokens
-  const next = tokens[at + 1]
-  if (next?.kind === 'word' || next?.kind === 'number') return tokens
-  const apart = !behind && (tokens[first - 1]?.kind !== 'currency' || next?.kind === 'currency')
-  if (apart || (behind && tokens[first + 1]?.gap)) return tokens
-  const number = { ...whole.number, raised: cents.number.groups.join('') }
-  return [
-    ...tokens.slice(0, first),
-    { ...whole, number },
-    ...(behind ? tokens.slice(first + 1, at) : []),
-    ...tokens.slice(at + 1),
-  ]
-}
-
-/** The same price said twice or three times over (once for the eye, once for a screen reader) is one price. */
-function onceOnly(tokens: readonly Token[]): readonly Token[] {
-  for (const times of [2, 3]) {
-    const length = tokens.length / times
-    if (!Number.isInteger(length)) continue
-    const part = tokens.slice(0, length)
-    const same = tokens.every((token, i) => sameToken(token, part[i % length]))
-    if (same && part.some((token) => token.kind === 'currency')) return part
-  }
-  return tokens
-}
-
-function sameToken(a: Token, b: Token | undefined): boolean {
-  if (a.kind === 'currency') return b?.kind === 'currency' && a.money === b.money
-  if (a.kind === 'number') return b?.kind === 'number' && JSON.stringify(a.number) === JSON.stringify(b.number)
-  return a.kind === b?.kind && a.text === b.text
-}
-
 /**
  * Finds the one amount in a text and what belongs to it. Null when there is none, more than one, or anything beside it
  * that makes it something other than a price.
@@ -121,12 +37,14 @@ export function priceShape(all: readonly Token[]): PriceShape | null {
   const rest = [...tokens.slice(0, around.first), ...tokens.slice(around.end), ...parts.aside]
   if (marks.length === 0 && !standsAlone(found.number, rest, signs)) return null
   if (found.number.loose && rest.some((token) => token.kind === 'word')) return null
-  const restated =
-    parts.restated &&
-    priceShape(parts.restated.filter((token) => token.kind !== 'word' && !'≈~.:='.includes(textOf(token) || ' ')))
+  const restated = parts.restated && priceShape(parts.restated.filter(isNoEstimate))
   if (parts.restated && (!restated || restated.marks.length === 0)) return null
   return { number: found.number, marks, negative: parts.inBrackets || signs.includes('minus'), restated }
 }
+
+/** Words and signs such as `ca.` and `≈` are fit for an amount that is only restated. */
+const isNoEstimate = (token: Token): boolean =>
+  token.kind !== 'word' && !['≈', '~', '.', ':', '='].includes(textOf(token))
 
 interface Surroundings {
   readonly first: number
@@ -143,7 +61,7 @@ function surroundings(tokens: readonly Token[], at: number, number: RawNumber): 
   for (let token = tokens[first - 1]; token; token = tokens[first - 1]) {
     // A name for money in a label: `Total (USD): 12.50`.
     const label = textOf(token) === ':' && marks.length === 0 && tokens[first - 2]?.kind === 'currency'
-    if (token.kind === 'currency') marks.push(token.money)
+    if (token.kind === 'currency') marks.push(narrowed(token.money, tokens[first]))
     else if (isSign(token)) {
       const sign = signBefore(tokens, first - 1)
       if (sign === null) return null
@@ -153,9 +71,9 @@ function surroundings(tokens: readonly Token[], at: number, number: RawNumber): 
   }
   let end = at + 1
   for (let token = tokens[end]; token; token = tokens[end]) {
-    if (token.kind === 'currency') marks.push(token.money)
+    if (token.kind === 'currency') marks.push(narrowed(token.money, tokens[end + 1]))
     else if (isSign(token)) {
-      const sign = signAfter(tokens, end, number.marks.length === 0)
+      const sign = signAfter(tokens, end, isWhole(number))
       if (sign === null) return null
       if (sign === 'remark') break
       signs.push(sign)
@@ -163,6 +81,16 @@ function surroundings(tokens: readonly Token[], at: number, number: RawNumber): 
     end += 1
   }
   return { first, end, marks, signs }
+}
+
+/**
+ * A shared name that the next word narrows down in a way that is not understood (`pesos mexicanos`, `£E`) stays money,
+ * but no hint may say which.
+ */
+function narrowed(money: CurrencyMark, next: Token | undefined): CurrencyMark {
+  if (next?.kind !== 'word' || money.codes.length < 2) return money
+  const touches = !next.gap && next.text.length < 3
+  return money.general || touches ? { ...money, codes: [], usual: null, decimals: 2 } : money
 }
 
 /** Whether letters touch the amount so that it is another thing: `12K`, `A12`, `5 million`, `XY$5`. */
@@ -183,7 +111,8 @@ function standsAlone(number: RawNumber, rest: readonly Token[], signs: readonly 
   if (number.loose || !rest.every((token) => DECORATION.has(textOf(token)))) return false
   const digits = number.groups.join('')
   const spaced = number.marks.includes(' ')
-  if (number.marks.includes(':') && (number.groups[0]?.length ?? 0) < 3) return false
+  // A time such as `12:50`; `1 234:50` is none.
+  if (number.marks.includes(':') && digits.length < 5) return false
   // A date such as `12.10.`
   if (number.marks.length > 0 && textOf(rest.at(-1)) === '.') return false
   if (spaced && (signs.includes('plus') || (digits.length > 8 && number.marks.every((mark) => mark === ' '))))

@@ -24,7 +24,10 @@ export function signBefore(tokens: readonly Token[], at: number): 'plus' | 'minu
 
 /**
  * What a dash behind the number says: a minus when it touches (`5,00-`, `5,00 €-`), nothing when it starts a remark
- * (`5 € – limited offer`), and null when it could be the middle of a range, `50-` for `50,-`, or an "or more".
+ * (`5 € – limited offer`), and null when it could be the middle of a range, an "or more", or stand for absent cents
+ * (`50- Kč`, `50 kr.-`).
+ *
+ * @param whole whether the number has no decimals
  */
 export function signAfter(tokens: readonly Token[], at: number, whole: boolean): 'minus' | 'remark' | null {
   const token = tokens[at]
@@ -33,5 +36,6 @@ export function signAfter(tokens: readonly Token[], at: number, whole: boolean):
   if (!token || text === '+') return null
   if (token.gap) return next?.kind === 'word' && next.gap ? 'remark' : null
   if (text !== '-' || next?.kind === 'word' || next?.kind === 'number') return null
-  return next?.kind === 'currency' && whole ? null : 'minus'
+  const beside = next?.kind === 'currency' || tokens[at - 1]?.kind === 'currency'
+  return beside && whole ? null : 'minus'
 }

@@ -1,7 +1,7 @@
-import { isCurrencyCode, minorDigits } from './currency.ts'
-import { type CurrencyMark, currencyMark } from './currency-names.ts'
+import type { CurrencyMark } from './currency-names.ts'
 import { placeCurrencies, settleCurrency } from './currency-places.ts'
-import { knownLocale, type LocaleMarks, localeMarks, localeNames } from './locale-money.ts'
+import { knownLocale, localeMarks, localeNames } from './locale-money.ts'
+import { commonMark, decimalsOf, hintedMark } from './price-currency.ts'
 import { normalisePrice } from './price-normalise.ts'
 import { plainNumber } from './price-number.ts'
 import { type PriceShape, priceShape } from './price-shape.ts'
@@ -30,7 +30,6 @@ const LONGEST = 200
 
 interface Context {
   readonly locale: string | null
-  readonly marks: LocaleMarks | null
   readonly hinted: CurrencyMark | null
   readonly places: readonly string[]
 }
@@ -68,20 +67,12 @@ function contextOf(hints: PriceHints): Context {
   const locale = knownLocale(hints.locale)
   const hinted = hintedMark(hints.currency)
   const places = placeCurrencies(hints.region, locale)
-  const currency = hinted?.usual ?? places[0] ?? 'EUR'
-  return { locale, marks: locale === null ? null : localeMarks(locale, currency), hinted, places }
-}
-
-function hintedMark(hint: string | undefined): CurrencyMark | null {
-  if (hint === undefined) return null
-  const name = normalisePrice(hint)
-  const code = name.toUpperCase()
-  return isCurrencyCode(code) ? currencyMark(code) : currencyMark(name.replace(/\.$/, ''))
+  return { locale, hinted, places }
 }
 
 /** Reads with the names everybody knows; only if words are left over, with those of the locale and without the doubtful. */
 function tokensOf(clean: string, context: Context): Token[] {
-  const extraMark = context.marks?.decimal ?? null
+  const extraMark = context.locale === null ? null : localeMarks(context.locale, null).decimal
   const none = new Map<string, CurrencyMark>()
   const hasWords = (tokens: readonly Token[]) => tokens.some((token) => token.kind === 'word')
   const plain = priceTokens(clean, { extra: none, believes: () => true, extraMark })
@@ -95,44 +86,39 @@ function tokensOf(clean: string, context: Context): Token[] {
 }
 
 function readShape(shape: PriceShape, context: Context): ParsedPrice | null {
-  const money = shape.marks.length === 0 ? context.hinted : common(shape.marks)
+  const money = shape.marks.length === 0 ? context.hinted : commonMark(shape.marks)
   if (shape.marks.length > 0 && money === null) return null
   const currency = money && settleCurrency(money, context.hinted?.codes ?? [], context.places)
   const decimals = decimalsOf(currency === null ? (money?.codes ?? []) : [currency], money?.decimals ?? null)
-  const amount = plainNumber(shape.number, (mark) => threeDigits(mark, decimals, context.marks))
-  if (amount === null || (shape.number.raised !== null && decimals.some((count) => count === 0))) return null
+  const amount = plainNumber(shape.number, (mark) => threeDigits(mark, decimals, context.locale, currency))
+  const hasCents = decimals.length === 0 || decimals.some((count) => count > 0)
+  if (amount === null || (shape.number.raised !== null && !hasCents)) return null
   const read = { amount: shape.negative && /[1-9]/.test(amount) ? `-${amount}` : amount, currency }
-  return shape.restated === null || restates(read, shape.restated, context) ? read : null
+  return shape.restated === null || restates(read, shape, shape.restated, context) ? read : null
 }
 
-/** What all marks of one price can mean together: `$` and `AUD` are AUD. Null when they contradict each other. */
-function common(marks: readonly CurrencyMark[]): CurrencyMark | null {
-  const [first, ...others] = marks
-  if (!first || others.length === 0) return first ?? null
-  const codes = first.codes.filter((code) => others.every((other) => other.codes.includes(code)))
-  if (codes.length === 0) return null
-  const usual =
-    codes.length === 1 ? (codes[0] ?? null) : (marks.find((m) => codes.includes(m.usual ?? ''))?.usual ?? null)
-  return { ...first, codes, usual }
-}
-
-/** Every number of decimals that the money can have; empty when nothing is known. */
-function decimalsOf(codes: readonly string[], decimals: number | null): number[] {
-  if (decimals !== null) return [decimals]
-  return codes.flatMap((code) => (isCurrencyCode(code) ? [minorDigits(code)] : []))
-}
-
-function threeDigits(mark: string, decimals: readonly number[], marks: LocaleMarks | null): 'group' | 'decimal' | null {
+/** What a lone mark before three digits does: see the rules of `parsePrice`. */
+function threeDigits(
+  mark: string,
+  decimals: readonly number[],
+  locale: string | null,
+  currency: string | null,
+): 'group' | 'decimal' | null {
   if (decimals.length > 0 && decimals.every((count) => count < 3)) return 'group'
+  const marks = locale === null ? null : localeMarks(locale, currency)
   if (mark === marks?.group) return 'group'
   if (mark === marks?.decimal) return 'decimal'
   return decimals.length > 0 && decimals.every((count) => count > 2) ? 'decimal' : null
 }
 
 /** Whether an amount in brackets says the same in another currency, or the very same again. */
-function restates(price: ParsedPrice, bracketed: PriceShape, context: Context): boolean {
+function restates(price: ParsedPrice, shape: PriceShape, bracketed: PriceShape, context: Context): boolean {
   const other = readShape(bracketed, context)
   if (!other) return false
-  if (price.currency !== null && other.currency !== null && price.currency !== other.currency) return true
-  return price.currency === other.currency && price.amount === other.amount
+  const codes = (currency: string | null, marks: readonly CurrencyMark[]) =>
+    currency === null ? (commonMark(marks)?.codes ?? []) : [currency]
+  const own = codes(price.currency, shape.marks)
+  const others = codes(other.currency, bracketed.marks)
+  const another = own.length > 0 && others.length > 0 && !own.some((code) => others.includes(code))
+  return another || (price.currency === other.currency && price.amount === other.amount)
 }

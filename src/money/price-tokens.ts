@@ -17,6 +17,10 @@ export interface Vocabulary {
   readonly extraMark: string | null
 }
 
+/** The text of a sign or word; empty for numbers and money. */
+export const textOf = (token: Token | undefined): string =>
+  token?.kind === 'sign' || token?.kind === 'word' ? token.text : ''
+
 const LETTER = /^[\p{L}\p{M}]$/u
 // Scripts written without spaces between words: a name for money may touch other letters there.
 const SPACELESS =
@@ -89,13 +93,14 @@ function nameAt(
     const last = chars[end - 1]
     if (last === ' ' || last === '\n') continue
     const name = chars.slice(at, end).join('').replaceAll('\n', ' ')
-    const money = currencyMark(name) ?? vocabulary.extra.get(name)
-    if (!money || !endsThere(chars, end)) continue
-    if (money.alone && !vocabulary.believes(money)) continue
-    if (money.side === 'after' && before.at(-1)?.kind !== 'number') continue
+    if (!endsThere(chars, end)) continue
     const next = skipPoint(chars, end, name)
-    if (money.side === 'before' && !numberFollows(chars, next)) continue
-    return { money, end: next }
+    const fits = (money: CurrencyMark) =>
+      (!money.alone || vocabulary.believes(money)) &&
+      (money.side !== 'after' || before.at(-1)?.kind === 'number') &&
+      (money.side !== 'before' || numberFollows(chars, next))
+    const money = [currencyMark(name), vocabulary.extra.get(name)].find((found) => found && fits(found))
+    if (money) return { money, end: next }
   }
   return null
 }
