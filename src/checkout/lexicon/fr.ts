@@ -362,7 +362,6 @@ export const fr: Lexicon = {
     'n° de commande',
     'nº de commande',
     'no de commande',
-    'n de commande',
     'commande n°',
     'commande nº',
     'commande no',

@@ -1,0 +1,93 @@
+import type { Evidence, ReadAmount } from './reading.ts'
+import { type Candidate, rankTotals, saysLater, type TotalContext } from './total.ts'
+
+/** The total, the row it came from, and what was seen on the way. */
+export interface TotalChoice {
+  readonly total: ReadAmount | null
+  /** The best candidate, even where it could not be taken. */
+  readonly candidate: Candidate | null
+  readonly evidence: readonly Evidence[]
+}
+
+const LOWEST = 1.5
+const CLEAR_LEAD = 0.75
+const MOST_EVIDENCE = 20
+
+/**
+ * Picks the total among the candidates, or says why none can be taken: two that contradict each other, a part that is
+ * not known yet, a credit taken off after it, a currency that nothing tells.
+ *
+ * @param orders whether the page has a control that places the order; then nothing can be "calculated later"
+ */
+export function chooseTotal(context: TotalContext, orders: boolean): TotalChoice {
+  const candidates = rankTotals(context)
+  const [best] = candidates
+  if (!best || best.score < LOWEST)
+    return { total: null, candidate: null, evidence: setAside(candidates, 'too little speaks for it') }
+  const obstacle = obstacleTo(context, best, candidates, orders)
+  const others = setAside(
+    candidates.filter((each) => each !== best && each.row.value !== best.row.value),
+    'another amount has more to speak for it',
+  )
+  const { money } = best.row
+  if (obstacle !== null || money === null) {
+    const why = obstacle ?? 'nothing on the page tells which currency this is'
+    return { total: null, candidate: best, evidence: [evidenceFor(best, false, why), ...others] }
+  }
+  const currency: Evidence = {
+    figure: 'currency',
+    source: money.source,
+    label: money.label,
+    text: money.code,
+    used: true,
+    why: money.why,
+    element: best.row.figure.box.element,
+  }
+  const why = ['its label', ...best.reasons].join('; ')
+  return {
+    total: { amount: best.row.amount, currency: money.code },
+    candidate: best,
+    evidence: [evidenceFor(best, true, why), currency, ...others],
+  }
+}
+
+function obstacleTo(
+  context: TotalContext,
+  best: Candidate,
+  candidates: readonly Candidate[],
+  orders: boolean,
+): string | null {
+  const rival = candidates.find((each) => contradicts(each, best))
+  if (rival) return `another amount (${rival.row.figure.text}) has as much to speak for it`
+  if (best.closure?.left.some((term) => term.role === 'credit')) {
+    return 'a credit is taken off after it, and the page does not say what remains'
+  }
+  const later = orders || context.confirmation ? null : saysLater(context, best.row)
+  return later === null ? null : `not final: "${later}"`
+}
+
+/** Another amount with equal support: same strength, and neither or both proven by the arithmetic. */
+function contradicts(other: Candidate, best: Candidate): boolean {
+  return (
+    other.row.value !== best.row.value &&
+    best.score - other.score < CLEAR_LEAD &&
+    (other.closure === null) === (best.closure === null) &&
+    !best.group.includes(other.row)
+  )
+}
+
+function setAside(candidates: readonly Candidate[], why: string): Evidence[] {
+  return candidates.slice(0, MOST_EVIDENCE).map((each) => evidenceFor(each, false, [why, ...each.reasons].join('; ')))
+}
+
+function evidenceFor({ row }: Candidate, used: boolean, why: string): Evidence {
+  return {
+    figure: 'total',
+    source: row.meaning === null ? 'text' : 'label',
+    label: row.label,
+    text: row.figure.text,
+    used,
+    why,
+    element: row.figure.box.element,
+  }
+}

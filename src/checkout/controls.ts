@@ -1,0 +1,118 @@
+import { attribute, drawnParent } from './dom.ts'
+import { lex } from './lexer.ts'
+import type { ControlKind } from './lexicon/index.ts'
+import type { PageText } from './page-text.ts'
+import type { Sight } from './sight.ts'
+import type { Vocabulary } from './vocabulary.ts'
+import { plain, tidy } from './words.ts'
+
+/** A control that can be seen, with what its own words say. */
+export interface Control {
+  readonly element: Element
+  readonly words: string
+  readonly kind: ControlKind
+  /** `aria-disabled`: the page calls it disabled, but it can still be pressed. */
+  readonly calledDisabled: boolean
+  readonly isLink: boolean
+}
+
+const LONGEST_WORDS = 70
+const MOST_CONTROLS = 2_000
+
+/**
+ * What a control's own words say it does, or null. Only these words count: not the text beside it, and not the page's
+ * (Court of Justice of the EU, C-249/21). Amounts on the control are set aside first: "Pay 55.90" says "pay".
+ *
+ * @example controlKind('Jetzt zahlungspflichtig bestellen', words) // 'pays'
+ */
+export function controlKind(label: string, words: Vocabulary): ControlKind | null {
+  const text = plain(withoutMoney(label)).replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '')
+  if (text === '' || text.length > LONGEST_WORDS) return null
+  let best: { kind: ControlKind; length: number } | null = null
+  let start: { kind: ControlKind; length: number } | null = null
+  for (const [kind, finder] of words.controls) {
+    if (kind === 'vague' && !finder.whole(text)) continue
+    const hit = finder.longest(text)
+    if (!hit) continue
+    if (!best || hit.length > best.length) best = { kind, length: hit.length }
+    if (hit.at === 0 && (!start || hit.length > start.length)) start = { kind, length: hit.length }
+  }
+  // "Proceed to place the order" goes on; "Continue and pay" is a phrase of its own, and longer.
+  return start?.kind === 'other' ? 'other' : (best?.kind ?? null)
+}
+
+function withoutMoney(label: string): string {
+  if (!/[\p{Nd}\p{Sc}]/u.test(label)) return label
+  return lex(label)
+    .filter((token) => token.kind === 'word' && !(token.money && token.text === token.text.toUpperCase()))
+    .map((token) => token.text)
+    .join(' ')
+}
+
+/** Every control of the page whose words say something known. Controls that are hidden or disabled are left out. */
+export function readControls(page: PageText, words: Vocabulary, sight: Sight): Control[] {
+  const found: Control[] = []
+  const packed = packings(page)
+  for (const element of page.controls.slice(0, MOST_CONTROLS)) {
+    const label = ownWords(page, element)
+    const kind = label === '' ? null : controlKind(label, words)
+    if (!kind || (kind !== 'other' && (packed.has(element) || !isOpenToPress(element, sight)))) continue
+    const isLink = element.localName === 'a' || attribute(element, 'role') === 'link'
+    found.push({ element, words: label, kind, calledDisabled: attribute(element, 'aria-disabled') === 'true', isLink })
+  }
+  return found
+}
+
+/** The control's accessible name as far as it is its own: what it shows, else what its label attributes say. */
+export function ownWords(page: PageText, element: Element): string {
+  const box = page.boxOf.get(element)
+  if (!box || box.to - box.from > 12) return ''
+  const shown = page.leaves.slice(box.from, box.to).map((leaf) => leaf.text)
+  const text = tidy(shown.join(' '))
+  if (/\p{L}/u.test(text)) return text
+  const named = ['aria-label', 'alt', 'title', 'label'].map((name) => attribute(element, name) ?? '')
+  return tidy(named.find((name) => name !== '') ?? text)
+}
+
+function isOpenToPress(element: Element, sight: Sight): boolean {
+  if (isDisabled(element) || isInert(element)) return false
+  // Something that opens, chooses or switches is no order, whatever it says: "Pay by card" as a heading of a panel.
+  if (
+    ['aria-expanded', 'aria-haspopup', 'aria-pressed', 'aria-selected', 'aria-checked'].some(
+      (name) => attribute(element, name) !== null,
+    )
+  ) {
+    return false
+  }
+  return sight.seen(element) === 'shown' && !sight.nowhere(element)
+}
+
+function isDisabled(element: Element): boolean {
+  try {
+    return element.matches(':disabled')
+  } catch {
+    return 'disabled' in element && element.disabled === true
+  }
+}
+
+function isInert(element: Element): boolean {
+  let at: Element | null = element
+  while (at) {
+    if (attribute(at, 'inert') !== null) return true
+    at = drawnParent(at)
+  }
+  return false
+}
+
+/** What a control is packed in: then the control inside is pressed, not the packing. */
+function packings(page: PageText): ReadonlySet<Element> {
+  const outer = new Set<Element>()
+  for (const control of page.controls) {
+    let box = page.boxOf.get(control)?.parent ?? null
+    while (box && !outer.has(box.element)) {
+      outer.add(box.element)
+      box = box.parent
+    }
+  }
+  return outer
+}

@@ -1,0 +1,161 @@
+import type { CurrencyMark } from '../money/currency-names.ts'
+import type { Token } from './lexer.ts'
+
+/** A token with its place on the page. */
+export interface PlacedToken extends Token {
+  readonly leaf: number
+  readonly first: boolean
+  readonly last: boolean
+  /** Its leaf holds nothing but pieces of an amount. */
+  readonly fragment: boolean
+  /** Two digits that stand where cents stand: raised, small, or glued to the whole. */
+  readonly cents: boolean
+  /** How far it is from the token before: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
+  readonly reach: number
+}
+
+/** What was found: tokens `from` up to, not including, `to`. */
+export interface Find {
+  readonly from: number
+  readonly to: number
+  /** Two amounts with a dash between: a range is nobody's price. */
+  readonly range: boolean
+  readonly money: {
+    readonly number: string
+    readonly negative: boolean
+    readonly marks: readonly CurrencyMark[]
+    readonly bare: 'no' | 'decimal' | 'integer'
+  }
+}
+
+const WHOLE = /^\d+(?:[.,' ٬]\d{3})*$/u
+const CENTS = /^\d{2}$/
+const BARE_DECIMAL = /^\d{1,3}(?:[.,' ٬]\d{3})*[.,٫]\d{2}$|^\d+[.,٫]\d{2}$/u
+
+/** The amount that starts at token `at`, whichever way it is split over nodes; null when none starts there. */
+export function findFigure(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
+  const one = readOne(tokens, at, end)
+  if (!one) return null
+  const dash = tokens[one.to]
+  const after = tokens[one.to + 1]
+  if (dash?.kind === 'sign' && after && dash.text !== '+' && !dash.first && !after.first && dash.gap === after.gap) {
+    const other = readOne(tokens, one.to + 1, end)
+    if (other) return { ...other, from: at, range: true }
+  }
+  return one
+}
+
+function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
+  const head = readHead(tokens, at, end)
+  if (!head) return null
+  const { marks } = head
+  let { number } = head
+  let next = head.next
+  for (;;) {
+    const token = next < end ? tokens[next] : undefined
+    if (!token || token.reach > 2) break
+    const before = tokens[next - 1]
+    const following = next + 1 < end ? tokens[next + 1] : undefined
+    const digits = token.kind === 'number' && token.first
+    if (digits && token.cents && WHOLE.test(number) && (marks.length > 0 || isMark(following))) {
+      number = `${number.replace(/\D/g, '')}.${token.text}`
+    } else if (digits && token.reach === 0 && token.text.length === 1 && before?.text.length === 1) {
+      // One element for each digit, as rolling counters are made.
+      number += token.text
+    } else if (
+      token.kind === 'point' &&
+      following?.kind === 'number' &&
+      following.reach <= 2 &&
+      WHOLE.test(number) &&
+      (token.first || following.first)
+    ) {
+      number = `${number.replace(/\D/g, '')}.${following.text}`
+      next += 1
+    } else if (isMark(token) && takesMark(tokens, next, end, marks)) {
+      if (token.money) marks.push(token.money)
+      // `55 €` with the cents after the sign: `55€90`.
+      if (following?.kind === 'number' && CENTS.test(following.text) && following.reach === 0 && WHOLE.test(number)) {
+        number = `${number.replace(/\D/g, '')}.${following.text}`
+        next += 1
+      }
+    } else break
+    next += 1
+  }
+  const trailing = tokens[next]
+  const behind =
+    trailing?.kind === 'sign' && trailing.text === '-' && trailing.reach === 0 && trailing.last && next < end
+  const bare = marks.length > 0 ? 'no' : bareness(tokens, head.start, next, number)
+  if (bare === null || (next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9)) return null
+  return {
+    from: at,
+    to: behind ? next + 1 : next,
+    range: false,
+    money: { number, negative: head.negative || behind, marks, bare },
+  }
+}
+
+interface Head {
+  readonly start: number
+  readonly next: number
+  readonly number: string
+  readonly negative: boolean
+  readonly marks: CurrencyMark[]
+}
+
+/** Sign, currency before the number, and the number itself. */
+function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head | null {
+  const marks: CurrencyMark[] = []
+  let negative = false
+  for (let next = at; next < end && next < at + 5; next += 1) {
+    const token = tokens[next]
+    if (!token || (next > at && token.reach > 2)) return null
+    if (token.kind === 'number') return { start: at, next: next + 1, number: token.text, negative, marks }
+    if (token.kind === 'sign') {
+      const tight = tokens[next + 1]?.reach === 0
+      // A dash with space on both sides parts a label from its amount; a minus touches, or stands first.
+      if (token.text !== '+' && !tight && !token.first) return null
+      negative ||= token.text !== '+'
+    } else if (isMark(token) && token.money && marks.length < 2) {
+      marks.push(token.money)
+    } else return null
+  }
+  return null
+}
+
+function isMark(token: PlacedToken | undefined): boolean {
+  if (!token?.money || (token.kind !== 'symbol' && token.kind !== 'word')) return false
+  return token.money.trust === 'full' || token.fragment
+}
+
+/** Whether the mark at `at` belongs to the number before it, and not to the next one. */
+function takesMark(tokens: readonly PlacedToken[], at: number, end: number, marks: readonly CurrencyMark[]): boolean {
+  const mark = tokens[at]
+  const following = at + 1 < end ? tokens[at + 1] : undefined
+  if (!mark?.money) return false
+  const cents = following?.kind === 'number' && CENTS.test(following.text) && following.reach === 0 && mark.reach === 0
+  if (following?.kind === 'number' && following.reach < mark.reach && !cents) return false
+  const [before] = marks
+  if (!before) return true
+  // `$55.90 CAD` says one thing twice; `€10 $12` says two things.
+  return marks.length < 3 && mark.kind === 'word' && before.codes.some((code) => mark.money?.codes.includes(code))
+}
+
+/** Whether a number without currency can be an amount: two decimals, or alone in its place; null when neither. */
+function bareness(
+  tokens: readonly PlacedToken[],
+  from: number,
+  to: number,
+  number: string,
+): 'decimal' | 'integer' | null {
+  const first = tokens[from]
+  const last = tokens[to - 1]
+  if (!first || !last) return null
+  const next = tokens[to]
+  const endsLeaf = last.last || !next || next.first || next.kind === 'close' || (next.kind === 'other' && next.last)
+  const before = tokens[from - 1]
+  const glued = before && !first.first && first.reach === 0 && before.kind !== 'open' && before.text !== ':'
+  if (glued || !endsLeaf) return null
+  if (BARE_DECIMAL.test(number)) return 'decimal'
+  const alone = first.fragment && (first.first || before?.first === true)
+  return alone && /^\d{1,3}(?:[.,' ٬]?\d{3})*$|^\d{1,9}$/u.test(number) ? 'integer' : null
+}

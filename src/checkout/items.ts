@@ -1,0 +1,225 @@
+import { attribute, isInput, isSelect, ownNames } from './dom.ts'
+import type { Liveness } from './liveness.ts'
+import type { PageCurrency } from './page-currency.ts'
+import type { Box, PageText } from './page-text.ts'
+import { type Pricer, scaled } from './pricer.ts'
+import type { ReadItem } from './reading.ts'
+import type { Row } from './rows.ts'
+import type { Figure, Stream, Words } from './stream.ts'
+import type { Vocabulary } from './vocabulary.ts'
+import { plain, tidy } from './words.ts'
+
+/** A thing bought, with the box it was read from. */
+export interface FoundItem extends ReadItem {
+  readonly box: Box
+  /** What the page shows beside it, as a whole number of ten-thousandths; null when it shows no price. */
+  readonly shown: number | null
+  /** Whether `shown` is sure to be the line's sum: one piece, or two prices of which one is the product. */
+  readonly sure: boolean
+}
+
+export interface ItemContext {
+  readonly page: PageText
+  readonly stream: Stream
+  readonly rows: readonly Row[]
+  readonly words: Vocabulary
+  readonly live: Liveness
+  readonly pricer: Pricer
+  readonly currency: PageCurrency
+}
+
+interface Count {
+  readonly box: Box
+  readonly quantity: number
+}
+
+const TIMES =
+  /^(\d{1,3})\s*[x×]$|^[x×]\s*(\d{1,3})$|^(\d{1,3})\s*[x×]\s+\p{L}|[\p{L}\p{P}\d]\s+[x×]\s*(\d{1,3})$|^[(（]?[x×]\s*(\d{1,3})[)）]?$|[(（][x×]?\s*(\d{1,3})\s*[x×]?[)）]$/u
+const COUNT_FIELDS = /qty|quant|menge|anzahl|qte|aantal|cantidad|count|pieces/i
+const MOST_ITEMS = 200
+const MOST_CLIMBS = 8
+
+/**
+ * The things bought, where the page makes them plain: a count ("2 ×", "Qty 2", a field for the quantity, a column of
+ * whole numbers) in one box with one name and a price. Boxes that hold a label of the sum are no items.
+ */
+export function readItems(context: ItemContext): FoundItem[] {
+  const summary = new Set(
+    context.rows.filter((row) => row.meaning !== null && row.meaning !== 'aside').map((row) => row.index),
+  )
+  const counts = [...countsInText(context), ...countsInFields(context), ...countsInTables(context, summary)].slice(
+    0,
+    MOST_ITEMS,
+  )
+  const boxes = new Map<Box, Count[]>()
+  for (const count of counts) {
+    const box = itemBox(context, count.box, summary)
+    if (box) boxes.set(box, [...(boxes.get(box) ?? []), count])
+  }
+  const items: FoundItem[] = []
+  for (const [box, own] of boxes) {
+    const [first, ...rest] = own
+    // Two different counts in one box: not one thing, so not plain.
+    if (!first || rest.some((count) => count.quantity !== first.quantity)) continue
+    const item = readItem(context, box, first.quantity)
+    if (item) items.push(item)
+  }
+  return items.sort((a, b) => a.box.from - b.box.from)
+}
+
+function countsInText({ stream, words, live }: ItemContext): Count[] {
+  const counts: Count[] = []
+  for (const [index, item] of stream.items.entries()) {
+    if (item.kind !== 'words' || item.text.length > 120 || !/\d/.test(item.text)) continue
+    const quantity = quantityIn(item.text, words)
+    if (quantity !== null && live.words(index)) counts.push({ box: item.box, quantity })
+  }
+  return counts
+}
+
+/** "Qty: 2", "2 ×", "Mug × 2", "3 pcs"; null when the text gives no count. */
+function quantityIn(text: string, words: Vocabulary): number | null {
+  const times = TIMES.exec(text)
+  const number = times?.slice(1).find((group) => group !== undefined)
+  if (number) return whole(number)
+  const named = words.quantity.first(plain(text))
+  if (!named) return null
+  const flat = plain(text)
+  const after = /^[\s:.=(]*[x×]?\s*(\d{1,3})(?!\d|[.,]\d)/u.exec(flat.slice(named.at + named.length))?.[1]
+  const before = /(?:^|\s)(\d{1,3})\s*$/u.exec(flat.slice(0, named.at))?.[1]
+  return whole(after ?? before ?? '')
+}
+
+function whole(digits: string): number | null {
+  const number = Number.parseInt(digits, 10)
+  return Number.isInteger(number) && number > 0 && number < 1000 ? number : null
+}
+
+function countsInFields({ page }: ItemContext): Count[] {
+  const counts: Count[] = []
+  for (const field of page.fields) {
+    const named = COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
+    const value = isInput(field) ? field.value : isSelect(field) ? (field.options[field.selectedIndex]?.text ?? '') : ''
+    const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
+    const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null
+    const box = page.boxOf.get(field)
+    if (counting && quantity !== null && box) counts.push({ box, quantity })
+  }
+  return counts
+}
+
+/** A whole number alone in a cell of a row that also has a name and a price, under a heading that says "quantity". */
+function countsInTables(context: ItemContext, summary: ReadonlySet<number>): Count[] {
+  const counts: Count[] = []
+  for (const [index, item] of context.stream.items.entries()) {
+    const text = item.kind === 'words' ? item.text : item.bare === 'integer' ? item.number : ''
+    if (summary.has(index) || !/^\d{1,3}$/.test(text)) continue
+    const cell = closest(item.box, 'td')
+    const row = cell && closest(cell, 'tr')
+    const quantity = whole(text)
+    if (!cell || !row || quantity === null) continue
+    const place = Array.from(row.element.children).indexOf(cell.element)
+    const heading = closest(row, 'table')?.element.querySelector('tr')?.children[place]?.textContent ?? ''
+    if (context.words.quantity.first(plain(heading))) counts.push({ box: cell, quantity })
+  }
+  return counts
+}
+
+function closest(box: Box, name: string): Box | null {
+  let at: Box | null = box
+  for (let step = 0; at && step < MOST_CLIMBS; step += 1, at = at.parent) if (at.element.localName === name) return at
+  return null
+}
+
+/** The smallest box around a count that also holds a name and a price; null when it would hold a sum's label too. */
+function itemBox(context: ItemContext, start: Box, summary: ReadonlySet<number>): Box | null {
+  let box: Box | null = start
+  for (let level = 0; box && level < MOST_CLIMBS; level += 1, box = box.parent) {
+    const [from, to] = context.stream.within(box)
+    if (to - from > 30) return null
+    for (let at = from; at < to; at += 1) if (summary.has(at)) return null
+    const { names, figures } = contents(context, box)
+    if (names.length > 0 && figures.length > 0) return box
+  }
+  return null
+}
+
+function contents(context: ItemContext, box: Box): { names: Words[]; figures: Figure[] } {
+  const [from, to] = context.stream.within(box)
+  const names: Words[] = []
+  const figures: Figure[] = []
+  for (let at = from; at < to; at += 1) {
+    const item = context.stream.items[at]
+    if (item?.kind === 'words' && isName(context, item) && context.live.words(at)) names.push(item)
+    if (item?.kind === 'figure' && item.bare !== 'integer' && item.remark === null && context.live.figure(at))
+      figures.push(item)
+  }
+  return { names, figures }
+}
+
+function isName({ page, words }: ItemContext, item: Words): boolean {
+  const text = withoutCount(item.text, words)
+  if (!/\p{L}{2}/u.test(text)) return false
+  const name = item.box.element.localName
+  if (name === 'button' || name === 'label' || name === 'option' || name === 'select') return false
+  return !page.controls.some((control) => control === item.box.element && control.localName !== 'a')
+}
+
+function withoutCount(text: string, words: Vocabulary): string {
+  const flat = plain(text)
+  const quantity = words.quantity.first(flat)
+  if (quantity && quantity.at === 0) return text.slice(quantity.length).replace(/^[\s:.\d]+/u, '')
+  return text.replace(/^\d{1,3}\s*[x×]\s*|\s*[(（]?[x×]\s*\d{1,3}[)）]?$/gu, '').trim()
+}
+
+function readItem(context: ItemContext, box: Box, quantity: number): FoundItem | null {
+  const { names, figures } = contents(context, box)
+  const name = bestName(context, names)
+  if (name === null) return null
+  const priced = figures.flatMap((figure) => {
+    const amount = context.pricer.amount(figure)
+    const value = amount === null ? null : scaled(amount)
+    return amount === null || value === null || value < 0 ? [] : [{ figure, amount, value }]
+  })
+  const product = priced.find(
+    (each) => quantity > 1 && priced.some((unit) => unit.value * quantity === each.value && each.value > 0),
+  )
+  const line = product ?? priced.at(-1)
+  const code = line ? (context.currency.of(line.figure, '')?.code ?? null) : null
+  return {
+    name,
+    quantity,
+    amount: line?.amount ?? null,
+    currency: code,
+    box,
+    shown: line?.value ?? null,
+    sure: quantity === 1 || product !== undefined,
+  }
+}
+
+/** A link or heading names the thing; else the first words. */
+function bestName(context: ItemContext, names: readonly Words[]): string | null {
+  const strong = names.find((item) => /^(?:a|h[2-6]|strong|b)$/.test(item.box.element.localName))
+  const item = strong ?? names[0]
+  return item ? tidy(withoutCount(item.text, context.words)) : null
+}
+
+/**
+ * Says which shown prices are sums of their lines: those that, added up as shown, make the subtotal - or, taken as prices
+ * of one piece, make it when multiplied. Where neither fits, a price beside a count of several stays unsaid.
+ */
+export function settleItems(items: readonly FoundItem[], subtotals: ReadonlySet<number>): ReadItem[] {
+  const sum = (of: (item: FoundItem) => number): number => items.reduce((total, item) => total + of(item), 0)
+  const asLines = subtotals.has(sum((item) => item.shown ?? 0))
+  const asUnits = !asLines && subtotals.has(sum((item) => (item.shown ?? 0) * (item.sure ? 1 : item.quantity)))
+  return items.map(({ name, quantity, amount, currency, shown, sure }) => {
+    if (sure || asLines || amount === null || shown === null) return { name, quantity, amount, currency }
+    return { name, quantity, amount: asUnits ? decimal(shown * quantity) : null, currency }
+  })
+}
+
+function decimal(tenThousandths: number): string {
+  const digits = String(tenThousandths).padStart(5, '0')
+  const decimals = digits.slice(-4).replace(/00$/, '')
+  return decimals === '' ? digits.slice(0, -4) : `${digits.slice(0, -4)}.${decimals}`
+}

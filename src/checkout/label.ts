@@ -1,0 +1,103 @@
+import type { LabelKind } from './lexicon/index.ts'
+import type { Vocabulary } from './vocabulary.ts'
+import { type Hit, plain } from './words.ts'
+
+/** `included`: the figure is contained in another ("of which VAT"), and adds nothing. */
+export type Meaning = LabelKind | 'included'
+
+const TOTALS: ReadonlySet<LabelKind> = new Set(['total', 'grandTotal'])
+const PARTS: ReadonlySet<LabelKind> = new Set(['shipping', 'tax', 'discount', 'credit', 'fee', 'tip'])
+const LONGEST_LABEL = 120
+
+/**
+ * What a label says its figure is, or null when it says nothing known. Brackets and counts are no part of a label;
+ * neither is what follows "incl." or "excl.", but the latter makes a total a sum without something.
+ *
+ * @example meaningOf('Total (incl. VAT):', words) // 'total'
+ */
+export function meaningOf(label: string, words: Vocabulary): Meaning | null {
+  const text = plain(label.slice(-LONGEST_LABEL))
+  const outside = text.replace(/[([（][^)\]）]*[)\]）]?/gu, ' ')
+  const bare = stripCounts(outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside)
+  return bare === '' ? null : cutRemarks(bare, words)
+}
+
+/** `3 items`, `(2)`, `19 %`: how many, not what. Kept when nothing else is left. */
+function stripCounts(text: string): string {
+  const without = text
+    .replace(/\d+(?:[.,]\d+)?\s*%/gu, ' ')
+    .replace(/(?<![\p{L}\d])\d+\s+\p{L}+/gu, ' ')
+    .replace(/^[\s\p{P}\p{S}]+|[\s\p{P}\p{S}]+$/gu, '')
+    .replace(/\s+/gu, ' ')
+  if (/\p{L}/u.test(without)) return without
+  return text
+    .replace(/\d+(?:[.,]\d+)?\s*%?/gu, ' ')
+    .replace(/\s+/gu, ' ')
+    .trim()
+}
+
+function cutRemarks(text: string, words: Vocabulary): Meaning | null {
+  const plus = words.plus.first(text)
+  if (plus?.at === 0) return bestKind(text.slice(plus.length).trim(), words)
+  const included = words.included.first(text)
+  const excluded = earlier(words.excluded.first(text), plus)
+  const whole = bestHit(text, words)
+  // A known phrase that holds the word itself wins over cutting there: "total before tax", "after store credit".
+  if (whole && covers(whole.hit, included ?? excluded)) return whole.kind
+  if (excluded && (!included || excluded.at < included.at)) return withoutSomething(text, excluded, words)
+  if (included) return withSomething(text, included, words)
+  return whole ? refine(text, whole.kind, words) : null
+}
+
+function earlier(a: Hit | null, b: Hit | null): Hit | null {
+  return a && b ? (a.at <= b.at ? a : b) : (a ?? b)
+}
+
+function covers(whole: Hit, part: Hit | null): boolean {
+  return part !== null && whole.at <= part.at && whole.at + whole.length >= part.at + part.length
+}
+
+function withoutSomething(text: string, at: Hit, words: Vocabulary): Meaning | null {
+  const head = bestKind(text.slice(0, at.at).trim(), words)
+  if (head === null) return 'net'
+  return TOTALS.has(head) || head === 'payable' || head === 'tax' ? 'net' : head
+}
+
+function withSomething(text: string, at: Hit, words: Vocabulary): Meaning | null {
+  const head = text.slice(0, at.at).trim()
+  if (head === '') return 'included'
+  const tax = words.labels.get('tax')?.longest(head)
+  // "VAT included" is a remark as a whole; "total VAT included" is a total with one.
+  if (tax && tax.at + tax.length === head.length) {
+    const rest = bestKind(head.slice(0, tax.at).trim(), words)
+    return rest === null || !TOTALS.has(rest) ? 'included' : rest
+  }
+  return bestKind(head, words)
+}
+
+function bestKind(text: string, words: Vocabulary): LabelKind | null {
+  const best = text === '' ? null : bestHit(text, words)
+  return best ? refine(text, best.kind, words) : null
+}
+
+function bestHit(text: string, words: Vocabulary): { kind: LabelKind; hit: Hit } | null {
+  let best: { kind: LabelKind; hit: Hit } | null = null
+  for (const [kind, finder] of words.labels) {
+    const hit = finder.longest(text)
+    if (hit && (!best || hit.length > best.hit.length)) best = { kind, hit }
+  }
+  return best
+}
+
+/** "Tax total" is a tax, "discount amount" a discount: a bare total beside a part's name is that part's. */
+function refine(text: string, kind: LabelKind, words: Vocabulary): LabelKind {
+  if (kind !== 'total') return kind
+  for (const part of PARTS) if (words.labels.get(part)?.longest(text)) return part
+  return kind
+}
+
+/** What a run of words means that may be several labels: a phrase for money aside anywhere in it counts. */
+export function saysAside(text: string, words: Vocabulary): boolean {
+  const near = plain(text.slice(0, 60))
+  return words.labels.get('aside')?.longest(near) !== null
+}

@@ -1,0 +1,88 @@
+import { type CurrencyMark, currencyMark } from '../money/currency-names.ts'
+import { normalisePrice } from '../money/price-normalise.ts'
+
+/** One thing in a piece of text that may hold money. */
+export interface Token {
+  readonly kind: 'number' | 'symbol' | 'word' | 'sign' | 'open' | 'close' | 'percent' | 'point' | 'other'
+  readonly text: string
+  /** White space stands before it, inside the same text. */
+  readonly gap: boolean
+  /** What the token can mean as money; symbols always have it, words only if they are a code or a name. */
+  readonly money: CurrencyMark | null
+}
+
+// Groups of three may be parted by a space; any mark may be followed by digits; a dash may stand for the cents.
+const NUMBER = String.raw`\d+(?:[.,'٫٬·]\d+| \d{3}(?!\d))*(?:[.,] ?(?:--?|[–—])(?!\d))?[⁰¹²³⁴⁵⁶⁷⁸⁹]*`
+// `US$`, `$CA`, `C$`, `$ US`, `R$`: letters glued to a symbol on either side, and a space at most after a dollar sign.
+const SYMBOL = String.raw`\p{L}{0,4}[.\-]?\p{Sc}(?: ?[A-Z]{2,3}(?![\p{L}\d]))?`
+const WORD = String.raw`[\p{L}\p{M}][\p{L}\p{M}'’./\-]*`
+const TOKEN = new RegExp(`(${NUMBER})|(${SYMBOL})|(${WORD})|([-–—+])|([([（])|([)\\]）])|(%)|([.,٫])|(\\S)`, 'gu')
+const SPACELESS_MONEY = /^[円元圆圓원]/u
+
+/** Whether a text needs to be cut up at all: it has a digit, a currency sign or a bracket, or is as short as a code. */
+export function mayHoldMoney(text: string): boolean {
+  return text.length <= 6 || /[\p{Nd}\p{Sc}([（]/u.test(text)
+}
+
+/** Cuts a text into tokens, left to right. Linear: every character is looked at by one pattern without nested repeats. */
+export function lex(text: string): Token[] {
+  const clean = normalisePrice(text).replace(/\n/gu, ' ')
+  const tokens: Token[] = []
+  let end = 0
+  for (const match of clean.matchAll(TOKEN)) {
+    const gap = match.index > end
+    end = match.index + match[0].length
+    const [whole, number, symbol, word, sign, open, close, percent, point] = match
+    if (number !== undefined) tokens.push({ kind: 'number', text: number, gap, money: null })
+    else if (symbol !== undefined) tokens.push(...symbolTokens(symbol, gap))
+    else if (word !== undefined) tokens.push(...wordTokens(word, gap))
+    else tokens.push({ kind: kindOf({ sign, open, close, percent, point }), text: whole, gap, money: null })
+  }
+  return tokens
+}
+
+function kindOf(
+  groups: Readonly<Record<'sign' | 'open' | 'close' | 'percent' | 'point', string | undefined>>,
+): Token['kind'] {
+  if (groups.sign) return 'sign'
+  if (groups.open) return 'open'
+  if (groups.close) return 'close'
+  if (groups.percent) return 'percent'
+  return groups.point ? 'point' : 'other'
+}
+
+/** The longest known name in `US$ CAD`-like text is the mark; letters left before or after it are words. */
+function symbolTokens(text: string, gap: boolean): Token[] {
+  const sign = /\p{Sc}/u.exec(text)
+  if (!sign) return []
+  const before = text.slice(0, sign.index)
+  const after = text.slice(sign.index + sign[0].length)
+  for (const [head, tail] of [
+    [before, after],
+    [before, ''],
+    ['', after],
+    ['', ''],
+  ] as const) {
+    const name = head + sign[0] + tail
+    const money = currencyMark(name) ?? currencyMark(name.replace(' ', ''))
+    if (!money) continue
+    const mark: Token = { kind: 'symbol', text: name, gap: head === before && gap, money }
+    const left = head === before ? [] : wordTokens(before, gap)
+    const right = tail === after ? [] : wordTokens(after.trim(), after.startsWith(' '))
+    return [...left, mark, ...right]
+  }
+  return [{ kind: 'other', text, gap, money: null }]
+}
+
+function wordTokens(text: string, gap: boolean): Token[] {
+  if (text === '') return []
+  const spaceless = SPACELESS_MONEY.exec(text)
+  if (spaceless && text.length > 1) {
+    const sign = spaceless[0]
+    return [
+      { kind: 'word', text: sign, gap, money: currencyMark(sign) },
+      { kind: 'word', text: text.slice(sign.length), gap: false, money: null },
+    ]
+  }
+  return [{ kind: 'word', text, gap, money: currencyMark(text) ?? currencyMark(text.replace(/\.$/u, '')) }]
+}

@@ -1,0 +1,198 @@
+import { attribute, isInput } from './dom.ts'
+import type { EvidenceSource } from './reading.ts'
+import { amountOf, readStructured, type StructuredData, type StructuredMoney } from './structured-money.ts'
+import { tidy } from './words.ts'
+
+/** An amount a page states for machines, with where it was found. */
+export interface MachineMoney extends StructuredMoney {
+  readonly source: EvidenceSource
+  readonly element: Element | null
+}
+
+/** Everything a page states for machines. None of it is visible, so none of it is ever the total by itself. */
+export interface MachineValues extends Omit<StructuredData, 'money'> {
+  readonly money: readonly MachineMoney[]
+  /** Currencies the page names for machines, the surest first: its own order, then offers and metadata. */
+  readonly currencies: readonly { readonly code: string; readonly source: EvidenceSource; readonly label: string }[]
+}
+
+const LONGEST_JSON = 500_000
+const MOST_NODES = 2_000
+const META_AMOUNT = /^(?:product:(?:sale_)?price:amount|og:price:amount)$/
+const META_CURRENCY = /^(?:product:(?:sale_)?price:currency|og:price:currency)$/
+const PROPERTIES = /^(?:price|lowPrice|highPrice|minPrice|maxPrice|totalPrice)$/
+
+/** Reads JSON-LD, microdata, price metadata and autofill tokens. Broken data is passed over. */
+export function readMachineValues(document: Document): MachineValues {
+  const types = new Set<string>()
+  const money: MachineMoney[] = []
+  const orderNumbers: string[] = []
+  const ordered: { name: string; quantity: number }[] = []
+  for (const script of pick(document, 'script[type]')) {
+    if (!/^\s*application\/ld\+json\b/i.test(attribute(script, 'type') ?? '')) continue
+    const data = readStructured(parseJson(script.textContent ?? ''))
+    for (const each of data.money) money.push({ ...each, source: 'json-ld', element: script })
+    for (const type of data.types) types.add(type)
+    orderNumbers.push(...data.orderNumbers)
+    ordered.push(...data.ordered)
+  }
+  money.push(...readMicrodata(document, types, orderNumbers), ...readMeta(document, types), ...readTokens(document))
+  return { money, types, orderNumbers, ordered, currencies: currenciesOf(document, money) }
+}
+
+function pick(document: Document, selector: string): Element[] {
+  return Array.from(document.querySelectorAll(selector)).slice(0, MOST_NODES)
+}
+
+function parseJson(text: string): unknown {
+  if (text.length > LONGEST_JSON) return null
+  try {
+    return JSON.parse(text)
+  } catch {
+    return null
+  }
+}
+
+/**
+ * Amounts in microdata. The value is `content` (on a `meta`, and on the spans of shops that write it there), a `data`
+ * value, or the text.
+ */
+export function readMicrodata(document: Document, types: Set<string>, orderNumbers: string[]): MachineMoney[] {
+  const money: MachineMoney[] = []
+  for (const scope of pick(document, '[itemscope][itemtype]')) {
+    const type = scopeType(scope)
+    if (type) types.add(type)
+  }
+  for (const element of pick(document, '[itemprop]')) {
+    const property = attribute(element, 'itemprop')?.trim() ?? ''
+    const scope = element.parentElement?.closest('[itemscope]') ?? null
+    const type = scope ? scopeType(scope) : null
+    if (property === 'orderNumber' || property === 'confirmationNumber') orderNumbers.push(machineValue(element))
+    if (!PROPERTIES.test(property)) continue
+    const currency = scope ? scopeCurrency(scope, element) : null
+    const found = amountOf(machineValue(element), currency)
+    if (!found) continue
+    const outer = scope ? outerType(scope) : null
+    money.push({
+      path: `${type ?? ''}/${property}`,
+      type,
+      outer,
+      property,
+      amount: found.amount,
+      currency: found.currency ?? currency,
+      source: 'microdata',
+      element,
+    })
+  }
+  return money
+}
+
+function scopeType(scope: Element): string | null {
+  return (
+    attribute(scope, 'itemtype')
+      ?.trim()
+      .split(/\s+/u)[0]
+      ?.replace(/^.*[/#]/u, '') ?? null
+  )
+}
+
+function outerType(scope: Element): string | null {
+  let type = scopeType(scope)
+  let at = scope.parentElement?.closest('[itemscope]') ?? null
+  for (let step = 0; at && step < 20; step += 1) {
+    type = scopeType(at) ?? type
+    at = at.parentElement?.closest('[itemscope]') ?? null
+  }
+  return type
+}
+
+/** The currency of the same thing: the nearest before the amount, else the first after it. */
+function scopeCurrency(scope: Element, element: Element): string | null {
+  let before: string | null = null
+  for (const each of Array.from(scope.querySelectorAll('[itemprop~="priceCurrency"]')).slice(0, 50)) {
+    const code = machineValue(each).toUpperCase()
+    if (!/^[A-Z]{3}$/.test(code)) continue
+    const follows = (element.compareDocumentPosition(each) & 4) !== 0
+    if (follows) return before ?? code
+    before = code
+  }
+  return before
+}
+
+function machineValue(element: Element): string {
+  const value = attribute(element, 'content') ?? (element.localName === 'data' ? attribute(element, 'value') : null)
+  return tidy(value ?? element.textContent ?? '').slice(0, 80)
+}
+
+/** Price metadata of a product page. */
+function readMeta(document: Document, types: Set<string>): MachineMoney[] {
+  const named = pick(document, 'meta[content]').map((meta) => ({
+    name: attribute(meta, 'property') ?? attribute(meta, 'name') ?? '',
+    content: attribute(meta, 'content')?.trim() ?? '',
+    meta,
+  }))
+  if (named.some(({ name, content }) => name === 'og:type' && content.startsWith('product'))) types.add('og:product')
+  const code = named.find(({ name }) => META_CURRENCY.test(name))?.content.toUpperCase() ?? null
+  const currency = code && /^[A-Z]{3}$/.test(code) ? code : null
+  const money: MachineMoney[] = []
+  for (const { name, content, meta } of named) {
+    const found = META_AMOUNT.test(name) ? amountOf(content, currency) : null
+    if (!found) continue
+    money.push({
+      path: name,
+      type: 'Product',
+      outer: 'Product',
+      property: name,
+      amount: found.amount,
+      currency: found.currency ?? currency,
+      source: 'meta',
+      element: meta,
+    })
+  }
+  return money
+}
+
+/** Fields that a form marks, for the browser, as the amount and currency of the payment (HTML autofill tokens). */
+function readTokens(document: Document): MachineMoney[] {
+  const fields = pick(document, 'input[autocomplete]').filter(isInput)
+  const valueWith = (token: string): string | undefined =>
+    fields.find((field) => tokensOf(field).includes(token))?.value.trim()
+  const code = valueWith('transaction-currency')?.toUpperCase() ?? null
+  const currency = code && /^[A-Z]{3}$/.test(code) ? code : null
+  const field = fields.find((each) => tokensOf(each).includes('transaction-amount'))
+  const found = field ? amountOf(field.value, currency) : null
+  if (!field || !found) return []
+  return [
+    {
+      path: 'transaction-amount',
+      type: null,
+      outer: 'Order',
+      property: 'transaction-amount',
+      amount: found.amount,
+      currency: found.currency ?? currency,
+      source: 'autofill-token',
+      element: field,
+    },
+  ]
+}
+
+function tokensOf(field: Element): string[] {
+  return (attribute(field, 'autocomplete') ?? '').toLowerCase().split(/\s+/u)
+}
+
+function currenciesOf(document: Document, money: readonly MachineMoney[]): MachineValues['currencies'] {
+  const own = pick(document, 'input[autocomplete]')
+    .filter(isInput)
+    .filter((field) => tokensOf(field).includes('transaction-currency'))
+    .map((field) => ({
+      code: field.value.trim().toUpperCase(),
+      source: 'autofill-token' as const,
+      label: 'transaction-currency',
+    }))
+    .filter(({ code }) => /^[A-Z]{3}$/.test(code))
+  const rank = ({ outer }: MachineMoney): number => (outer === 'Order' || outer === 'Invoice' ? 0 : 1)
+  const stated = [...money]
+    .sort((a, b) => rank(a) - rank(b))
+    .flatMap((each) => (each.currency ? [{ code: each.currency, source: each.source, label: each.path }] : []))
+  return [...own, ...stated]
+}

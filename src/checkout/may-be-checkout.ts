@@ -1,0 +1,34 @@
+// Compact on purpose: this file goes into every page of a watched shop, the reader only into those it lets through.
+const PATH =
+  /cart|basket|\bbag\b|checkout|check-out|payment|\bpay\b|order|kasse|kassa|cassa|zahlung|bestell|bestaet|warenkorb|panier|paiement|commande|merci|danke|gracias|carrito|cesta|carrello|winkel|afreken|bedankt|pago|thank|confirm|receipt|success/i
+const FIELDS =
+  '[autocomplete~="cc-number"],[autocomplete~="cc-csc"],[autocomplete~="cc-exp"],[autocomplete~="transaction-amount"],' +
+  '[autocomplete~="postal-code"],[autocomplete~="street-address"],[autocomplete~="address-line1"]'
+// Words for a sum to be paid, for ordering, or for thanks, in about thirty languages; a figure must be near the first.
+const TOTAL =
+  /(?:total|summe|gesamt|betrag|zahlen|amount|montant|payer|régler|importe|pagar|totaal|betalen|totale|pagare|suma|razem|kwota|celkem|spolu|összesen|fizetendő|ukupno|skupaj|общо|сума|итого|всего|к оплате|σύνολο|sum\b|summa|att betala|i alt|yhteensä|maksettava|kokku|kopā|iš viso|toplam|tutar|tổng|jumlah|รวม|合計|合计|總計|总计|应付|支払|합계|총|결제|الإجمالي|المجموع|סה"כ|कुल)[^\d٠-٩۰-۹०-९]{0,120}[\d٠-٩۰-۹०-९]|[\d٠-٩۰-۹०-९][^\p{L}]{0,12}(?:total|gesamt|totaal|à payer)/iu
+const ORDER =
+  /place (?:your )?order|pay now|order number|thank you for your (?:order|purchase)|bestellen|bestellnummer|jetzt (?:kaufen|bezahlen)|commande(?:r|z)?\b|numéro de commande|valider et payer|pedido|bestelling|ordine|zamówien|objedn|beställ|bestilling/i
+
+/**
+ * A very cheap first look: may this page be a cart, a checkout or a confirmation? Says yes too often rather than too
+ * seldom; `readCheckout` gives the answer.
+ *
+ * @example mayBeCheckout(document, 'https://shop.example/kasse') // true
+ */
+export function mayBeCheckout(document: Document, url: string): boolean {
+  if (PATH.test(url.replace(/^[a-z]+:\/\/[^/]*/i, '')) || document.querySelector(FIELDS)) return true
+  const text = textOf(document)
+  return TOTAL.test(text) || ORDER.test(text)
+}
+
+/** The page's text, open shadow roots and the texts of buttons that are inputs included; cut where it gets long. */
+function textOf(root: Document | ShadowRoot): string {
+  let text = (root.nodeType === 9 ? root.querySelector('body') : root)?.textContent ?? ''
+  for (const element of root.querySelectorAll('*')) {
+    if (text.length > 400_000) break
+    if (element.shadowRoot) text += ` ${textOf(element.shadowRoot)}`
+    else if (element.localName === 'input') text += ` ${element.getAttribute('value') ?? ''}`
+  }
+  return text.slice(0, 400_000)
+}

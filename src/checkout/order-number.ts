@@ -1,0 +1,120 @@
+import { attribute, drawnParent } from './dom.ts'
+import type { Liveness } from './liveness.ts'
+import type { PageText } from './page-text.ts'
+import type { Sight } from './sight.ts'
+import type { Stream } from './stream.ts'
+import type { Vocabulary } from './vocabulary.ts'
+import { plain } from './words.ts'
+
+/** An order's number, the words that named it, and where it stands. */
+export interface FoundNumber {
+  readonly number: string
+  readonly label: string
+  readonly element: Element
+}
+
+export interface NumberContext {
+  readonly page: PageText
+  readonly stream: Stream
+  readonly words: Vocabulary
+  readonly live: Liveness
+  readonly sight: Sight
+}
+
+const TOKEN = /[\p{L}\p{Nd}](?:[\p{L}\p{Nd}._/#-]*[\p{L}\p{Nd}])?/gu
+const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
+// Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
+const FILLER = /^(?:[\s:#№°º.–-]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro)(?![\p{L}\p{Nd}]))*/iu
+const LONGEST = 40
+
+/**
+ * The order's number: what follows (or stands under, or beside) words such as "order number". It may be letters only,
+ * begin with zeros, carry a prefix, or be split over nodes. Numbers of payments, parcels, customers and telephones are
+ * not it, even where they stand nearer to the top.
+ */
+export function readOrderNumber(context: NumberContext): FoundNumber | null {
+  const { stream, words, live } = context
+  let best: (FoundNumber & { readonly rank: number }) | null = null
+  for (const [index, item] of stream.items.entries()) {
+    if (item.kind !== 'words' || item.text.length > 300) continue
+    const flat = plain(item.text)
+    const label = words.orderNumber.longest(flat)
+    if (!label) continue
+    const other = words.otherNumber.longest(flat)
+    // "Payment reference of your order: 991" names the payment: what is named first, or at more length, decides.
+    if (other && other.at <= label.at && other.length >= label.length) continue
+    if (!live.words(index)) continue
+    // "Order" alone can stand before anything; "order number" cannot.
+    const sure = /number|num|nr\b|no\b|n[°º]|#|id\b|code|ref|nummer|bestätigung|localizador/iu.test(
+      flat.slice(label.at, label.at + label.length),
+    )
+    const rest = item.text.slice(originalEnd(item.text, flat, label.at + label.length))
+    const number = numberIn(rest, sure)
+    const found = number
+      ? { number, element: item.box.element }
+      : isFiller(rest)
+        ? numberBehind(context, item.to, sure)
+        : null
+    if (!found) continue
+    const rank = (sure ? 2 : 0) + (number ? 1 : 0)
+    if (!best || rank > best.rank) best = { ...found, label: item.text, rank }
+  }
+  return best ? { number: best.number, label: best.label, element: best.element } : null
+}
+
+/** Folding can change a text's length; then the end is counted from behind. */
+function originalEnd(text: string, flat: string, end: number): number {
+  return Math.max(0, text.length - (flat.length - end))
+}
+
+function isFiller(text: string): boolean {
+  return !/[\p{L}\p{Nd}]/u.test(text.replace(FILLER, ''))
+}
+
+/** The number at the start of what follows a label; after a weak label only with digits and right behind it. */
+function numberIn(text: string, sure: boolean): string | null {
+  // A sentence ends: what follows the full stop is about something else.
+  const near = (text.split(/[.!?](?=\s|$)/u)[0] ?? '').slice(0, 90)
+  const start = FILLER.exec(near)?.[0].length ?? 0
+  for (const match of near.slice(start).matchAll(TOKEN)) {
+    const token = match[0]
+    const distance = match.index
+    if (distance > (sure ? 60 : 1)) return null
+    const named = /[#№]\s*$/u.test(near.slice(0, start + distance))
+    const digits = token.replace(/\P{Nd}/gu, '').length
+    const shouting = token.length >= 4 && token === token.toUpperCase() && token !== token.toLowerCase()
+    if (token.length <= LONGEST && !NOT_A_NUMBER.test(token) && !/\p{Sc}\s*$/u.test(near.slice(0, start + distance))) {
+      if (digits >= (sure || named ? 1 : 3)) return token
+      if (sure && shouting && digits === 0 && distance <= 2) return token
+    }
+  }
+  return null
+}
+
+/** The number in the next place, put together from touching nodes: `INV-` `000` `123`. */
+function numberBehind({ page, sight }: NumberContext, after: number, sure: boolean): Omit<FoundNumber, 'label'> | null {
+  let text = ''
+  let element: Element | null = null
+  let line = -1
+  for (let index = after + 1; index < page.leaves.length && index <= after + 8; index += 1) {
+    const leaf = page.leaves[index]
+    if (!leaf) break
+    if (text !== '' && (leaf.spaced || leaf.line !== line)) break
+    if (sight.seen(leaf.box.element) !== 'shown') continue
+    if (text === '' && isFiller(leaf.text)) continue
+    if (isPhone(leaf.box.element)) return null
+    text += leaf.text
+    element ??= leaf.box.element
+    line = leaf.line
+  }
+  const number = text.length <= 60 ? numberIn(text, sure) : null
+  // It must begin there: words in front of it would be a label of its own.
+  return number && element && text.replace(FILLER, '').startsWith(number) ? { number, element } : null
+}
+
+function isPhone(element: Element): boolean {
+  for (let at: Element | null = element, step = 0; at && step < 3; at = drawnParent(at), step += 1) {
+    if (at.localName === 'a' && (attribute(at, 'href') ?? '').startsWith('tel:')) return true
+  }
+  return false
+}

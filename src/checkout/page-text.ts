@@ -1,0 +1,221 @@
+import { attribute, drawnChildren, frameDocument, isElement, isInput, isSelect, isText } from './dom.ts'
+import { tidy } from './words.ts'
+
+/** One element of the page as it is drawn, with the range of leaves it holds. */
+export interface Box {
+  readonly element: Element
+  readonly parent: Box | null
+  readonly depth: number
+  /** First leaf inside. */
+  from: number
+  /** One past the last leaf inside. */
+  to: number
+}
+
+/** One piece of visible text: a text node, or the value of a control. */
+export interface Leaf {
+  readonly text: string
+  readonly box: Box
+  /** Whether white space stands between this leaf and the one before. */
+  readonly spaced: boolean
+  /** Leaves on one line have one number: no block begins or ends between them. */
+  readonly line: number
+  /** Leaves of one table cell or list item have one number. */
+  readonly cell: number
+  /** Inside `del`, `s` or `strike`. */
+  readonly struck: boolean
+  /** The outermost `aria-hidden` box around it, if any. */
+  readonly hushed: Box | null
+}
+
+/** What one walk over the page found, in drawn order. */
+export interface PageText {
+  readonly root: Box | null
+  readonly leaves: readonly Leaf[]
+  readonly boxOf: ReadonlyMap<Element, Box>
+  /** Everything a person could press: buttons, links, and their look-alikes. */
+  readonly controls: readonly Element[]
+  /** Fields: inputs, selects, text areas. */
+  readonly fields: readonly Element[]
+  readonly headings: readonly Element[]
+  readonly frames: readonly Element[]
+  /** `label[for]` by the id it names. */
+  readonly labelFor: ReadonlyMap<string, Element>
+  /** True when the page was too large to be read to its end. */
+  readonly cut: boolean
+}
+
+const MOST_NODES = 60_000
+const LONGEST_TEXT = 2_000
+// Deeper than any parser nests; a script could go on, and every climb would pay for it.
+const DEEPEST = 600
+
+const names = (text: string): ReadonlySet<string> => new Set(text.split(' '))
+const SKIPPED = names(
+  'head script style template noscript svg math canvas object embed audio textarea datalist map progress meter title',
+)
+const BLOCKS = names(
+  'address article aside blockquote body button caption center details dialog div dl fieldset figcaption figure footer form ' +
+    'h1 h2 h3 h4 h5 h6 header hgroup hr html iframe label legend main menu nav ol p pre search section select summary table tbody ' +
+    'tfoot thead ul br',
+)
+const CELLS = names('td th tr li dt dd')
+const HEADINGS = names('h1 h2 h3 legend')
+const BUTTON_TYPES = names('submit image button')
+const SHOWN_VALUES = names('text number tel')
+// A cheap look at the element's own style attribute; the full answer is asked only where it matters.
+const STYLED_AWAY =
+  /(?:^|;)\s*(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse)|opacity\s*:\s*0(?:\.0+)?\s*(?:;|!|$))/i
+
+interface Step {
+  readonly box: Box
+  readonly children: readonly Node[]
+  next: number
+  readonly struck: boolean
+  readonly hushed: Box | null
+  readonly block: boolean
+  readonly cell: boolean
+}
+
+/**
+ * Walks the page once as it is drawn - open shadow roots, slots and same-origin frames included - and leaves out what
+ * markup alone already hides. Linear, not recursive, and stops after 60,000 nodes.
+ */
+export function readPageText(document: Document): PageText {
+  const leaves: Leaf[] = []
+  const boxOf = new Map<Element, Box>()
+  const found = { controls: [] as Element[], fields: [] as Element[], headings: [] as Element[] }
+  const frames: Element[] = []
+  const labelFor = new Map<string, Element>()
+  const stack: Step[] = []
+  let line = 0
+  let cell = 0
+  let spaced = true
+  let nodes = 0
+
+  function enter(element: Element, parent: Step | null): void {
+    const box: Box = {
+      element,
+      parent: parent?.box ?? null,
+      depth: (parent?.box.depth ?? -1) + 1,
+      from: leaves.length,
+      to: leaves.length,
+    }
+    boxOf.set(element, box)
+    note(element)
+    const name = element.localName
+    const block = BLOCKS.has(name) || CELLS.has(name)
+    const hush = attribute(element, 'aria-hidden') === 'true'
+    const step: Step = {
+      box,
+      children: childrenOf(element),
+      next: 0,
+      struck: (parent?.struck ?? false) || name === 'del' || name === 's' || name === 'strike',
+      hushed: parent?.hushed ?? (hush ? box : null),
+      block,
+      cell: CELLS.has(name),
+    }
+    turn(step)
+    stack.push(step)
+    const value = shownValue(element)
+    if (value) add(value, step)
+  }
+
+  function turn(step: Step): void {
+    if (!step.block) return
+    line += 1
+    spaced = true
+    if (step.cell) cell += 1
+  }
+
+  function note(element: Element): void {
+    if (isControl(element)) found.controls.push(element)
+    if (isField(element)) found.fields.push(element)
+    if (HEADINGS.has(element.localName) || attribute(element, 'role') === 'heading') found.headings.push(element)
+    if (element.localName === 'iframe') frames.push(element)
+    const target = element.localName === 'label' ? attribute(element, 'for') : null
+    if (target) labelFor.set(target, element)
+  }
+
+  function add(raw: string, step: Step): void {
+    const text = tidy(raw.slice(0, LONGEST_TEXT))
+    if (text === '') {
+      if (raw !== '') spaced = true
+      return
+    }
+    const before = spaced || /^\s/u.test(raw)
+    leaves.push({ text, box: step.box, spaced: before, line, cell, struck: step.struck, hushed: step.hushed })
+    spaced = /\s$/u.test(raw)
+  }
+
+  const start = document.documentElement
+  if (start) enter(start, null)
+  let step = stack.at(-1)
+  while (step) {
+    const child = step.children[step.next]
+    step.next += 1
+    nodes += 1
+    if (!child || nodes > MOST_NODES) {
+      step.box.to = leaves.length
+      turn(step)
+      stack.pop()
+    } else if (isText(child)) {
+      add(child.data, step)
+    } else if (isElement(child) && step.box.depth < DEEPEST && !isLeftOut(child)) {
+      enter(child, step)
+    }
+    step = stack.at(-1)
+  }
+  const root = start ? (boxOf.get(start) ?? null) : null
+  return { root, leaves, boxOf, ...found, frames, labelFor, cut: nodes > MOST_NODES }
+}
+
+function childrenOf(element: Element): readonly Node[] {
+  if (element.localName === 'iframe') {
+    const inner = frameDocument(element)?.documentElement
+    return inner ? [inner] : []
+  }
+  if (isSelect(element)) return []
+  if (element.localName !== 'details' || attribute(element, 'open') !== null) return drawnChildren(element)
+  return drawnChildren(element).filter((child) => isElement(child) && child.localName === 'summary')
+}
+
+function isLeftOut(element: Element): boolean {
+  if (SKIPPED.has(element.localName) || attribute(element, 'hidden') !== null) return true
+  if (element.localName === 'dialog' && attribute(element, 'open') === null) return true
+  if (attribute(element, 'popover') !== null && !isOpenPopover(element)) return true
+  const style = attribute(element, 'style')
+  return style !== null && STYLED_AWAY.test(style)
+}
+
+function isOpenPopover(element: Element): boolean {
+  try {
+    return element.matches(':popover-open')
+  } catch {
+    return false
+  }
+}
+
+/** What a field shows as its own text: a button's words, the chosen option, or a sum the buyer cannot change. */
+function shownValue(element: Element): string | null {
+  if (isSelect(element)) return element.options[element.selectedIndex]?.textContent ?? null
+  if (!isInput(element)) return null
+  if (BUTTON_TYPES.has(element.type)) return element.value
+  const fixed = element.readOnly || element.disabled
+  return fixed && SHOWN_VALUES.has(element.type) ? element.value : null
+}
+
+function isField(element: Element): boolean {
+  const name = element.localName
+  if (name === 'select' || name === 'textarea') return true
+  return isInput(element) && !BUTTON_TYPES.has(element.type) && element.type !== 'hidden'
+}
+
+function isControl(element: Element): boolean {
+  const name = element.localName
+  if (name === 'button' || (isInput(element) && BUTTON_TYPES.has(element.type))) return true
+  if (name === 'a' && attribute(element, 'href') !== null) return true
+  const role = attribute(element, 'role')
+  // A custom element without an open shadow root may be a button whose inside nobody can see.
+  return role === 'button' || role === 'link' || (name.includes('-') && element.shadowRoot === null)
+}

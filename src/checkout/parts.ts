@@ -1,0 +1,52 @@
+import type { Meaning } from './label.ts'
+import { takenOff } from './pricer.ts'
+import type { Evidence, PartKind, ReadPart } from './reading.ts'
+import { type Candidate, isPageFurniture, type PricedRow, type TotalContext } from './total.ts'
+
+const KINDS: Readonly<Partial<Record<Meaning, PartKind>>> = {
+  items: 'items',
+  shipping: 'shipping',
+  tax: 'tax',
+  discount: 'discount',
+  credit: 'credit',
+  fee: 'fee',
+  tip: 'tip',
+  rounding: 'other',
+}
+
+/**
+ * The figures that lead to the total: those it was added up with, or stands among. Without a total, every part the page
+ * shows, copies once.
+ */
+export function partsOf(context: TotalContext, total: Candidate | null): { parts: ReadPart[]; evidence: Evidence[] } {
+  const rows = total && total.group.length > 0 ? total.group : loose(context)
+  const parts: ReadPart[] = []
+  const evidence: Evidence[] = []
+  for (const row of rows) {
+    const kind = row.meaning === null ? undefined : KINDS[row.meaning]
+    if (!kind || !row.money || (total?.row.money && row.money.code !== total.row.money.code)) continue
+    const amount = kind === 'discount' || kind === 'credit' ? takenOff(row.amount) : row.amount
+    const label = row.label.replace(/\s*[:：]\s*$/u, '').trim()
+    parts.push({ kind, label, amount, currency: row.money.code })
+    evidence.push({
+      figure: 'part',
+      source: 'label',
+      label,
+      text: row.figure.text,
+      used: true,
+      why: `reads as ${kind}`,
+      element: row.figure.box.element,
+    })
+  }
+  return { parts, evidence }
+}
+
+function loose({ rows }: TotalContext): PricedRow[] {
+  const seen = new Set<string>()
+  return rows.filter((row) => {
+    const key = `${row.meaning} ${row.value} ${row.label}`
+    if (!row.seen || seen.has(key) || isPageFurniture(row.figure.box)) return false
+    seen.add(key)
+    return true
+  })
+}

@@ -1,0 +1,266 @@
+import type { CurrencyMark } from '../money/currency-names.ts'
+import { ownNames } from './dom.ts'
+import { type Find, findFigure, type PlacedToken } from './figure.ts'
+import { lex, mayHoldMoney } from './lexer.ts'
+import type { Box, Leaf, PageText } from './page-text.ts'
+
+interface Place {
+  /** The smallest box around it. */
+  readonly box: Box
+  /** First and last leaf it stands in. */
+  readonly from: number
+  readonly to: number
+  readonly line: number
+  readonly cell: number
+}
+
+/** A run of words in one place: a label, a sentence, a heading. */
+export interface Words extends Place {
+  readonly kind: 'words'
+  readonly text: string
+}
+
+/** An amount as it stands on the page, before anyone has said what it is or in which money. */
+export interface Figure extends Place {
+  readonly kind: 'figure'
+  /** The number with its own marks: `1.234,50`. */
+  readonly number: string
+  readonly negative: boolean
+  readonly marks: readonly CurrencyMark[]
+  /** How it would be taken for money without any currency beside it. */
+  readonly bare: 'no' | 'decimal' | 'integer'
+  /** As shown, for evidence. */
+  readonly text: string
+  /** No words share its pieces of text. */
+  readonly alone: boolean
+  readonly struck: boolean
+  readonly hushed: Box | null
+  /** The words in the brackets it stands in: `(incl. 5.00 tax)`. Such a figure is a remark on another. */
+  readonly remark: string | null
+  /** A sign for "about" stands before it: a restatement, not a price. */
+  readonly about: boolean
+}
+
+export type Item = Words | Figure
+
+/** The page as one line of words and figures, in drawn order. */
+export interface Stream {
+  readonly items: readonly Item[]
+  /** The range of items a box holds: from the first, to one past the last. */
+  within(box: Box): readonly [number, number]
+}
+
+const LONGEST_WORDS = 400
+
+/** Turns the leaves of a page into words and figures. Linear in the text. */
+export function readStream(page: PageText): Stream {
+  const { leaves } = page
+  const tokens = placeTokens(page)
+  const items: Item[] = []
+  let words: { text: string; from: number; to: number } | null = null
+
+  function place(from: number, to: number): Place {
+    const first = leaves[from]
+    const last = leaves[to]
+    if (!first || !last) throw new RangeError(`There is no text between the pieces ${from} and ${to}.`)
+    return { box: commonBox(first.box, last.box), from, to, line: first.line, cell: first.cell }
+  }
+
+  function flush(): void {
+    if (words && /[\p{L}\p{N}]/u.test(words.text)) {
+      items.push({ kind: 'words', text: words.text, ...place(words.from, words.to) })
+    }
+    words = null
+  }
+
+  function say(at: number): void {
+    const token = tokens[at]
+    if (!token) return
+    if (words && (words.text.length > LONGEST_WORDS || !runsOn(leaves, words.to, token, words.text))) flush()
+    const gap = token.gap || (token.first && (leaves[token.leaf]?.spaced ?? true))
+    if (words) words = { text: words.text + (gap ? ' ' : '') + token.text, from: words.from, to: token.leaf }
+    else words = { text: token.text, from: token.leaf, to: token.leaf }
+  }
+
+  function show(find: Find, remark: string | null): void {
+    const from = tokens[find.from]?.leaf ?? 0
+    const to = tokens[find.to - 1]?.leaf ?? from
+    const text = textOf(tokens, leaves, find.from, find.to)
+    let alone = true
+    for (let leaf = from; leaf <= to; leaf += 1) alone &&= isFragment(page, leaf)
+    const first = leaves[from]
+    items.push({
+      kind: 'figure',
+      ...place(from, to),
+      ...find.money,
+      text,
+      alone,
+      struck: first?.struck ?? false,
+      hushed: first?.hushed ?? null,
+      remark,
+      about: /^[≈~∼≃]$/u.test(tokens[find.from - 1]?.text ?? ''),
+    })
+  }
+
+  function run(at: number, end: number, remark: string | null): void {
+    let next = at
+    while (next < end) {
+      const find = findFigure(tokens, next, end)
+      if (find?.range) {
+        for (let each = next; each < find.to && remark === null; each += 1) say(each)
+      } else if (find) {
+        if (remark === null) flush()
+        show(find, remark)
+      } else {
+        const bracket = remark === null && tokens[next]?.kind === 'open' ? bracketRemark(tokens, leaves, next) : null
+        if (bracket) {
+          run(next + 1, bracket.end, bracket.text)
+          next = bracket.end + 1
+          continue
+        }
+        if (remark === null) say(next)
+      }
+      next = find?.to ?? next + 1
+    }
+  }
+
+  run(0, tokens.length, null)
+  flush()
+  return { items, within: rangesOf(items, leaves.length) }
+}
+
+function placeTokens(page: PageText): PlacedToken[] {
+  const { leaves } = page
+  const tokens: PlacedToken[] = []
+  for (const [index, leaf] of leaves.entries()) {
+    const cut = mayHoldMoney(leaf.text)
+      ? lex(leaf.text)
+      : [{ kind: 'word' as const, text: leaf.text, gap: false, money: null }]
+    const fragment = isFragment(page, index, cut)
+    for (const [place, token] of cut.entries()) {
+      tokens.push({
+        ...token,
+        leaf: index,
+        first: place === 0,
+        last: place === cut.length - 1,
+        fragment,
+        cents: place === 0 && /^\d{2}$/.test(token.text) && looksLikeCents(leaf),
+        reach: place === 0 && index > 0 ? reach(page, index - 1, index) : token.gap ? 1 : 0,
+      })
+    }
+  }
+  return tokens
+}
+
+const fragments = new WeakMap<PageText, Map<number, boolean>>()
+
+/** Whether a leaf holds nothing but pieces of an amount: digits, marks, a currency. */
+function isFragment(page: PageText, index: number, cut?: ReturnType<typeof lex>): boolean {
+  const known = fragments.get(page) ?? new Map<number, boolean>()
+  fragments.set(page, known)
+  const before = known.get(index)
+  if (before !== undefined) return before
+  const text = page.leaves[index]?.text ?? ''
+  const tokens = cut ?? (text.length <= 40 && mayHoldMoney(text) ? lex(text) : null)
+  const answer =
+    tokens !== null &&
+    tokens.length <= 8 &&
+    tokens.every((token) => token.money !== null || !['word', 'percent'].includes(token.kind))
+  known.set(index, answer)
+  return answer
+}
+
+/** How far apart two neighbouring leaves are: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
+function reach(page: PageText, before: number, after: number): number {
+  const a = page.leaves[before]
+  const b = page.leaves[after]
+  if (!a || !b || a.cell !== b.cell) return 9
+  if (a.line === b.line) return b.spaced ? 1 : 0
+  const box = commonBox(a.box, b.box)
+  if (box.to - box.from > 8) return 9
+  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!isFragment(page, leaf)) return 9
+  return 2
+}
+
+function looksLikeCents(leaf: Leaf): boolean {
+  const name = leaf.box.element.localName
+  return (
+    !leaf.spaced ||
+    name === 'sup' ||
+    name === 'sub' ||
+    name === 'small' ||
+    /cent|dec|frac|minor|sup/i.test(ownNames(leaf.box.element))
+  )
+}
+
+/** The smallest box that holds both. */
+export function commonBox(a: Box, b: Box): Box {
+  let x = a
+  let y = b
+  while (x !== y) {
+    const up = x.depth >= y.depth ? x.parent : null
+    if (up) x = up
+    else if (y.parent) y = y.parent
+    else return x
+  }
+  return x
+}
+
+/** Whether the next token continues a run of words: the same text, or text flowing into an inner or outer element. */
+function runsOn(leaves: readonly Leaf[], last: number, token: PlacedToken, text: string): boolean {
+  if (token.leaf === last) return true
+  const a = leaves[last]
+  const b = leaves[token.leaf]
+  if (!a || !b || token.leaf !== last + 1 || a.line !== b.line || a.cell !== b.cell) return false
+  const box = commonBox(a.box, b.box)
+  if (box === a.box || box === b.box) return true
+  return !b.spaced && /\p{L}$/u.test(text) && /^\p{Ll}/u.test(token.text)
+}
+
+/** Brackets that hold both an amount and words, and where they close. */
+function bracketRemark(
+  tokens: readonly PlacedToken[],
+  leaves: readonly Leaf[],
+  open: number,
+): { end: number; text: string } | null {
+  const start = tokens[open]
+  let money = false
+  let words = ''
+  for (let at = open + 1; at < tokens.length && at < open + 40; at += 1) {
+    const token = tokens[at]
+    if (!token || !start || leaves[token.leaf]?.line !== leaves[start.leaf]?.line) return null
+    if (token.kind === 'close') return money && words !== '' ? { end: at, text: words.trim() } : null
+    if (findFigure(tokens, at, at + 8)?.money.marks.length) money = true
+    if (token.kind === 'word' && token.money === null) words += ` ${token.text}`
+  }
+  return null
+}
+
+function textOf(tokens: readonly PlacedToken[], leaves: readonly Leaf[], from: number, to: number): string {
+  let text = ''
+  for (const token of tokens.slice(from, to)) {
+    const gap = token.first ? (leaves[token.leaf]?.spaced ?? false) : token.gap
+    text += (gap && text !== '' ? ' ' : '') + token.text
+  }
+  return text
+}
+
+function rangesOf(items: readonly Item[], leafCount: number): Stream['within'] {
+  const first = new Array<number>(leafCount).fill(-1)
+  const last = new Array<number>(leafCount).fill(-1)
+  for (const [index, item] of items.entries()) {
+    for (let leaf = item.from; leaf <= item.to; leaf += 1) {
+      if (first[leaf] === -1) first[leaf] = index
+      last[leaf] = index
+    }
+  }
+  let next = items.length
+  for (let leaf = leafCount - 1; leaf >= 0; leaf -= 1) {
+    if (first[leaf] === -1) {
+      first[leaf] = next
+      last[leaf] = next - 1
+    }
+    next = first[leaf] ?? next
+  }
+  return (box) => (box.to > box.from ? [first[box.from] ?? 0, (last[box.to - 1] ?? -1) + 1] : [0, 0])
+}
