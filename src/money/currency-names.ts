@@ -8,8 +8,8 @@ export interface CurrencyMark {
   readonly usual: string | null
   /** Usual decimals of money without a code; null when not known. */
   readonly decimals: number | null
-  /** Too short to be believed among other words: `R`, `QR`, `Le`. */
-  readonly alone: boolean
+  /** `alone`: too short to be believed among other words (`R`, `QR`). `expected`: only if a hint or the place says so. */
+  readonly trust: 'full' | 'alone' | 'expected'
   /** Believed only on this side of the number. */
   readonly side: 'before' | 'after' | null
   /** A word that an adjective may narrow down: `pesos` in "pesos mexicanos". */
@@ -179,15 +179,11 @@ const EXACT: readonly (readonly [codes: string, names: string])[] = [
   ['ANG', 'NAf|NAƒ'],
 ]
 
-// Letters that mean money only when no other word stands by, or when a hint says that money is expected.
+// Letters that mean money only when no other word stands by, or when a hint or the place says that it is expected.
 const ALONE: readonly (readonly [codes: string, names: string, side: 'before' | 'after' | null])[] = [
   ['ZAR', 'R', 'before'],
-  ['GTQ', 'Q', 'before'],
-  ['HNL', 'L', 'before'],
-  ['SLE', 'Le', 'before'],
   ['CAD', 'C $', null],
   ['AUD', 'A $', null],
-  [ANY_FRANCS, 'F', 'after'],
   ['IQD', 'ID', 'after'],
   ['RSD', 'din', 'after'],
   ['BAM', 'KM|КМ', null],
@@ -217,6 +213,14 @@ const ALONE: readonly (readonly [codes: string, names: string, side: 'before' | 
   ['MMK', 'Ks', null],
   ['XCG', 'Cg', null],
   ['KGS', 'с', 'after'],
+]
+
+// Letters that mean something else far more often: a quarter, a size or litres, an article, degrees.
+const EXPECTED: readonly (readonly [codes: string, names: string])[] = [
+  ['GTQ', 'Q'],
+  ['HNL MDL ALL', 'L'],
+  ['SLE', 'Le'],
+  [ANY_FRANCS, 'F'],
 ]
 
 // Words; capitals do not matter. "Pound" is missing on purpose (five pounds may be weight), "real" and "won" too.
@@ -274,19 +278,20 @@ function mark(codes: string, extra: Partial<CurrencyMark> = {}): CurrencyMark {
     codes: list.map((code) => code.replace('!', '')),
     usual,
     decimals: null,
-    alone: false,
+    trust: 'full',
     side: null,
     general: false,
     ...extra,
   }
 }
 
-const NO_CODE: CurrencyMark = { codes: [], usual: null, decimals: 2, alone: false, side: null, general: false }
+const NO_CODE: CurrencyMark = { codes: [], usual: null, decimals: 2, trust: 'full', side: null, general: false }
 
 const each = (names: string, money: CurrencyMark) => names.split('|').map((name) => [name, money] as const)
 const exact = new Map<string, CurrencyMark>([
   ...EXACT.flatMap(([codes, names]) => each(names, mark(codes))),
-  ...ALONE.flatMap(([codes, names, side]) => each(names, mark(codes, { alone: true, side }))),
+  ...ALONE.flatMap(([codes, names, side]) => each(names, mark(codes, { trust: 'alone', side }))),
+  ...EXPECTED.flatMap(([codes, names]) => each(names, mark(codes, { trust: 'expected' }))),
   ...WITHOUT_CODE.flatMap(([names, decimals]) => each(names, { ...NO_CODE, decimals })),
 ])
 const words = new Map(WORDS.flatMap(([codes, names]) => each(names, mark(codes, { general: codes.includes(' ') }))))

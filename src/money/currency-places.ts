@@ -103,6 +103,10 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   TZS: 'TZ',
   SOS: 'SO',
   CRC: 'CR',
+  GTQ: 'GT',
+  HNL: 'HN',
+  ALL: 'AL',
+  SLE: 'SL',
   AWG: 'AW',
   XCG: 'CW SX',
 }

@@ -74,7 +74,8 @@ function readNames(locale: string): ReadonlyMap<string, CurrencyMark> {
 
 function localMark(name: string, codes: readonly string[]): CurrencyMark {
   const usual = codes.length === 1 ? (codes[0] ?? null) : null
-  return { codes, usual, decimals: null, alone: /^\p{L}{1,2}$/u.test(name), side: null, general: false }
+  const trust = /^\p{L}{1,2}$/u.test(name) ? 'alone' : 'full'
+  return { codes, usual, decimals: null, trust, side: null, general: false }
 }
 
 /** One count for each plural category a locale tells apart in amounts with so many decimals. */

@@ -21,8 +21,12 @@ export function commonMark(marks: readonly CurrencyMark[]): CurrencyMark | null 
   return { ...first, codes, usual }
 }
 
+// ISO 4217 gives the Iraqi dinar three decimals, CLDR none, and shops write `25,000 IQD` for twenty-five thousand: only the
+// locale can tell.
+const inPractice: ReadonlyMap<string, readonly number[]> = new Map([['IQD', [0]]])
+
 /** Every number of decimals that the money can have; empty when nothing is known. */
 export function decimalsOf(codes: readonly string[], decimals: number | null): number[] {
   if (decimals !== null) return [decimals]
-  return codes.flatMap((code) => (isCurrencyCode(code) ? [minorDigits(code)] : []))
+  return codes.flatMap((code) => (isCurrencyCode(code) ? [minorDigits(code), ...(inPractice.get(code) ?? [])] : []))
 }

@@ -19,9 +19,9 @@ export function joinCents(tokens: readonly Token[]): readonly Token[] {
   if (whole?.kind !== 'number' || cents?.kind !== 'number' || !isWhole(whole.number) || !isCents(cents.number))
     return tokens
   const next = tokens[at + 1]
-  if (next?.kind === 'word' || next?.kind === 'number') return tokens
+  if (next?.kind === 'word' || next?.kind === 'number' || cents.gap === 'break') return tokens
   const apart = !behind && (tokens[first - 1]?.kind !== 'currency' || next?.kind === 'currency')
-  if (apart || (behind && tokens[first + 1]?.gap)) return tokens
+  if (apart || (behind && tokens[first + 1]?.gap !== '')) return tokens
   const number = { ...whole.number, raised: cents.number.groups.join('') }
   return [
     ...tokens.slice(0, first),

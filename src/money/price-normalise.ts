@@ -6,7 +6,7 @@ const NATIVE_DIGITS = /[^\P{Nd}0-9]/gu
 const DECIMAL_DIGIT = /^\p{Nd}$/u
 
 const SAME_AS: ReadonlyMap<string, string> = new Map([
-  ...[...'\u2010\u2011\u2212\u2796'].map((minus) => [minus, '-'] as const),
+  ...[...'\u2010\u2011\u207b\u208b\u2212\u2796'].map((minus) => [minus, '-'] as const),
   ...[...'\u2012\u2015'].map((dash) => [dash, '–'] as const),
   // Every apostrophe that has been seen as a Swiss thousands mark or inside a currency's name.
   ...[...'`´\u2018\u2019\u02b9\u02bb\u02bc\u2032\u05f3'].map((mark) => [mark, "'"] as const),

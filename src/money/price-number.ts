@@ -88,7 +88,7 @@ export function readNumber(
   const dashEnd = afterDash(chars, end)
   const raised = raisedFrom(chars, end)
   const cents = raised.length === 2 && (marks.length === 0 || groups.at(-1)?.length === 3) ? raised : null
-  const number = { groups, marks, raised: cents, dashed: dashEnd > end, loose }
+  const number = { groups, marks, raised: cents, dashed: dashEnd > end && chars[end] !== '/', loose }
   // Anything else raised is a footnote; so are the small brackets around it.
   end = Math.max(dashEnd, end + raised.length)
   while (chars[end] === '⁾' || chars[end] === '⁽') end += 1

@@ -17,7 +17,15 @@ export interface PriceShape {
 }
 
 // Signs that make a figure something else than a price: shares, roots, comparisons, estimates, identifiers, minor units.
-const FORBIDDEN = new Set([...'%‰‱#~≈≃≅≥≤<>№×÷^@\\_{}?¢'])
+const FORBIDDEN = new Set([...'%‰‱#~〜≈≃≅≥≤<>±∓√№×÷^@\\_{}?¢'])
+// Fractions, circled and other numbers that are no decimal digits; raised ones are footnotes.
+const ODD_NUMBER = /^[\p{Nl}\p{No}]$/u
+const FOOTNOTE = /^[⁰¹²³⁴-⁹]$/u
+const isForbidden = (token: Token): boolean => {
+  const text = textOf(token)
+  return FORBIDDEN.has(text) || (ODD_NUMBER.test(text) && !FOOTNOTE.test(text))
+}
+
 /**
  * Finds the one amount in a text and what belongs to it. Null when there is none, more than one, or anything beside it
  * that makes it something other than a price.
@@ -29,18 +37,25 @@ export function priceShape(all: readonly Token[]): PriceShape | null {
   const at = tokens.findIndex((token) => token.kind === 'number')
   const found = tokens[at]
   if (found?.kind !== 'number' || tokens.some((token, i) => token.kind === 'number' && i !== at)) return null
-  if ([...tokens, ...parts.aside].some((token) => FORBIDDEN.has(textOf(token)))) return null
+  if ([...tokens, ...parts.aside].some(isForbidden)) return null
   const around = surroundings(tokens, at, found.number)
   if (!around || saysBound([...tokens, ...parts.aside], around.first) || touchesWord(tokens, at, around)) return null
   const { marks, signs } = around
   if (signs.length > 1 || (parts.inBrackets && signs.includes('plus'))) return null
   const rest = [...tokens.slice(0, around.first), ...tokens.slice(around.end), ...parts.aside]
   if (marks.length === 0 && !standsAlone(found.number, rest, signs)) return null
+  // `(3)` counts something; `(3.00)` is an amount.
+  if (marks.length === 0 && parts.inBrackets && isWhole(found.number)) return null
+  if (rest.some((token) => contradicts(token, marks)) || textOf(tokens[around.first - 1]) === '/') return null
   if (found.number.loose && rest.some((token) => token.kind === 'word')) return null
   const restated = parts.restated && priceShape(parts.restated.filter(isNoEstimate))
   if (parts.restated && (!restated || restated.marks.length === 0)) return null
   return { number: found.number, marks, negative: parts.inBrackets || signs.includes('minus'), restated }
 }
+
+/** Another currency elsewhere in the text, as in `USD/CAD 1.35`. */
+const contradicts = (token: Token, marks: readonly CurrencyMark[]): boolean =>
+  token.kind === 'currency' && !marks.some((mark) => mark.codes.some((code) => token.money.codes.includes(code)))
 
 /** Words and signs such as `ca.` and `≈` are fit for an amount that is only restated. */
 const isNoEstimate = (token: Token): boolean =>
@@ -89,7 +104,7 @@ function surroundings(tokens: readonly Token[], at: number, number: RawNumber): 
  */
 function narrowed(money: CurrencyMark, next: Token | undefined): CurrencyMark {
   if (next?.kind !== 'word' || money.codes.length < 2) return money
-  const touches = !next.gap && next.text.length < 3
+  const touches = next.gap === '' && next.text.length < 3
   return money.general || touches ? { ...money, codes: [], usual: null, decimals: 2 } : money
 }
 
@@ -98,12 +113,14 @@ function touchesWord(tokens: readonly Token[], at: number, around: Surroundings)
   const next = tokens[at + 1]
   const before = tokens[at - 1]
   if (multiplies(next)) return true
-  if (next?.kind === 'word' && !next.gap && !isSpaceless(next.text)) return true
-  if (before?.kind === 'word' && !tokens[at]?.gap && !isSpaceless(before.text)) return true
+  if (next?.kind === 'word' && next.gap === '' && !isSpaceless(next.text)) return true
+  if (before?.kind === 'word' && tokens[at]?.gap === '' && !isSpaceless(before.text)) return true
   const outer = tokens[around.end]
   if (multiplies(outer) && !isSpaceless(textOf(outer))) return true
   const prefix = tokens[around.first - 1]
-  return prefix?.kind === 'word' && !tokens[around.first]?.gap && prefix.text.length < 4 && !isSpaceless(prefix.text)
+  return (
+    prefix?.kind === 'word' && tokens[around.first]?.gap === '' && prefix.text.length < 4 && !isSpaceless(prefix.text)
+  )
 }
 
 /** Whether a number without any name for money may be an amount: nothing beside it, and no phone number or time. */

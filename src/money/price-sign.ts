@@ -17,8 +17,8 @@ export function signBefore(tokens: readonly Token[], at: number): 'plus' | 'minu
   if (!token || !MINUS.has(text ?? '')) return null
   const before = tokens[at - 1]
   if (before === undefined || signText(before) === ':') return 'minus'
-  const parts = token.gap && tokens[at + 1]?.gap === true
-  const joins = before.kind !== 'currency' && !token.gap
+  const parts = token.gap !== '' && (tokens[at + 1]?.gap ?? '') !== ''
+  const joins = before.kind !== 'currency' && token.gap === ''
   return parts || joins ? null : 'minus'
 }
 
@@ -34,7 +34,7 @@ export function signAfter(tokens: readonly Token[], at: number, whole: boolean):
   const next = tokens[at + 1]
   const text = signText(token)
   if (!token || text === '+') return null
-  if (token.gap) return next?.kind === 'word' && next.gap ? 'remark' : null
+  if (token.gap !== '') return next?.kind === 'word' && next.gap !== '' ? 'remark' : null
   if (text !== '-' || next?.kind === 'word' || next?.kind === 'number') return null
   const beside = next?.kind === 'currency' || tokens[at - 1]?.kind === 'currency'
   return beside && whole ? null : 'minus'

@@ -41,11 +41,14 @@ interface Context {
  * - A currency named in the text wins over every hint. A sign that several countries share (`$`, `kr`, `¥`, `Rs`) gives
  *   `currency: null` unless a compatible hint, the region or the locale settles it; `£` alone is GBP.
  * - Three digits after the only mark are a group of thousands when the currency has fewer than three decimals; decimals
- *   when it has three, unless the locale groups with that mark. Without any currency the locale decides, else null.
- *   Otherwise the decimals are kept as written, also when they are more than the currency has (`34.992001`).
- * - Null: a range, several different prices (but `AED 8000 (USD 2179)` is the first), "from" and "up to" in some thirty
- *   languages, words beside a bare number, percentages, dates, phone numbers, units, abbreviations (`1.2K`, `3万`), pence
- *   and cents signs, unsound grouping (`1,23,4567`), and anything longer than 200 characters.
+ *   when it has three, unless the locale groups with that mark. Without any currency (and for IQD, whose three decimals
+ *   nobody writes) the locale decides, else null. Otherwise decimals are kept as written, also more than the currency
+ *   has (`34.992001 GBP`).
+ * - Null: a range, several different prices (but `AED 8000 (USD 2179)` is the first), "from", "up to" and "minus" in some
+ *   thirty languages, words or a unit beside a bare number, percentages, dates, phone numbers, abbreviations (`1.2K`,
+ *   `3万`), pence and cents signs, unsound grouping (`1,23,4567`), and anything longer than 200 characters.
+ * - Words beside a price that names its currency are passed over, also `/kg` and `/month`: whether a price is for a unit,
+ *   an old price or a saving is for the caller to judge.
  * - Cents behind the symbol (`1250€60`), raised (`12⁹⁹`), or behind a space when the symbol stands first (`$12 99`) are
  *   read; `12 99 €` is null, since 12 may be a count.
  *
@@ -70,19 +73,19 @@ function contextOf(hints: PriceHints): Context {
   return { locale, hinted, places }
 }
 
-/** Reads with the names everybody knows; only if words are left over, with those of the locale and without the doubtful. */
+/** Reads with the names everybody knows; if words are left over, with those of the locale; last without the doubtful. */
 function tokensOf(clean: string, context: Context): Token[] {
   const extraMark = context.locale === null ? null : localeMarks(context.locale, null).decimal
   const none = new Map<string, CurrencyMark>()
   const hasWords = (tokens: readonly Token[]) => tokens.some((token) => token.kind === 'word')
-  const plain = priceTokens(clean, { extra: none, believes: () => true, extraMark })
+  const codes = new Set([...(context.hinted?.codes ?? []), ...context.places])
+  const expected = (money: CurrencyMark) => money.codes.some((code) => codes.has(code))
+  const believes = (money: CurrencyMark) => money.trust === 'alone' || expected(money)
+  const plain = priceTokens(clean, { extra: none, believes, extraMark })
   if (!hasWords(plain)) return plain
   const extra = context.locale === null ? none : localeNames(context.locale)
-  const local = priceTokens(clean, { extra, believes: () => true, extraMark })
-  if (!hasWords(local)) return local
-  const expected = new Set([...(context.hinted?.codes ?? []), ...context.places])
-  const believes = (money: CurrencyMark) => money.codes.some((code) => expected.has(code))
-  return priceTokens(clean, { extra, believes, extraMark })
+  const local = priceTokens(clean, { extra, believes, extraMark })
+  return hasWords(local) ? priceTokens(clean, { extra, believes: expected, extraMark }) : local
 }
 
 function readShape(shape: PriceShape, context: Context): ParsedPrice | null {

@@ -1,12 +1,15 @@
 import { type CurrencyMark, currencyMark, longestName } from './currency-names.ts'
 import { type RawNumber, readNumber, startsNumber } from './price-number.ts'
 
-/** One thing in a price text. `gap` says whether white space stood before it. */
+/** White space before a token; a `break` is a line break, or more than one space. */
+export type Gap = '' | 'space' | 'break'
+
+/** One thing in a price text. */
 export type Token =
-  | { readonly kind: 'number'; readonly gap: boolean; readonly number: RawNumber }
-  | { readonly kind: 'currency'; readonly gap: boolean; readonly money: CurrencyMark }
-  | { readonly kind: 'word'; readonly gap: boolean; readonly text: string }
-  | { readonly kind: 'sign'; readonly gap: boolean; readonly text: string }
+  | { readonly kind: 'number'; readonly gap: Gap; readonly number: RawNumber }
+  | { readonly kind: 'currency'; readonly gap: Gap; readonly money: CurrencyMark }
+  | { readonly kind: 'word'; readonly gap: Gap; readonly text: string }
+  | { readonly kind: 'sign'; readonly gap: Gap; readonly text: string }
 
 /** What a reading of a text may take for money, and how the locale writes decimals when unusually. */
 export interface Vocabulary {
@@ -40,23 +43,23 @@ export function priceTokens(text: string, vocabulary: Vocabulary): Token[] {
   const chars = Array.from(text)
   const tokens: Token[] = []
   let at = 0
-  let gap = false
+  let gap: Gap = ''
   while (at < chars.length) {
     const char = chars[at] ?? ''
     if (char === ' ' || char === '\n') {
-      gap = true
+      gap = char === ' ' ? 'space' : 'break'
       at += 1
       continue
     }
     const found = tokenAt(chars, at, gap, tokens, vocabulary)
     tokens.push(found.token)
     at = found.end
-    gap = false
+    gap = ''
   }
   return tokens
 }
 
-function tokenAt(chars: readonly string[], at: number, gap: boolean, before: readonly Token[], vocabulary: Vocabulary) {
+function tokenAt(chars: readonly string[], at: number, gap: Gap, before: readonly Token[], vocabulary: Vocabulary) {
   if (startsNumber(chars, at)) {
     const { number, end } = readNumber(chars, at, vocabulary.extraMark)
     const token: Token = { kind: 'number', gap, number }
@@ -96,7 +99,7 @@ function nameAt(
     if (!endsThere(chars, end)) continue
     const next = skipPoint(chars, end, name)
     const fits = (money: CurrencyMark) =>
-      (!money.alone || vocabulary.believes(money)) &&
+      (money.trust === 'full' || vocabulary.believes(money)) &&
       (money.side !== 'after' || before.at(-1)?.kind === 'number') &&
       (money.side !== 'before' || numberFollows(chars, next))
     const money = [currencyMark(name), vocabulary.extra.get(name)].find((found) => found && fits(found))

@@ -1,12 +1,12 @@
 import type { Token } from './price-tokens.ts'
 
-// Words that make an amount an end of something ("from", "up to", "about"), wherever they stand. Written from general
+// Words that make an amount an end of something ("from", "up to", "about"), or turn its sign, wherever they stand. Written from general
 // knowledge of the languages; no single source.
 const BOUND_ANYWHERE = new Set(
   (
     'from starting starts upwards more mehr vanaf från frå desde partir alkaen lähtien alates başlayan itibaren từ mulai ' +
     "bermula від від от около начиная începând pornind počevši počínaje počnúc kezdve από من ابتداء از jusqu'à jusqu hasta " +
-    'jusque upto approximately approx circa ungefähr etwa aproximadamente environ'
+    'jusque upto approximately approx circa ungefähr etwa aproximadamente environ minus moins meno menos miinus eksi минус mínus'
   ).split(' '),
 )
 
