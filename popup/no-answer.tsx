@@ -1,3 +1,4 @@
+import { AskError } from '../src/ui/ask.ts'
 import { errorText } from '../src/ui/error-text.ts'
 import { Notice } from '../src/ui/notice.tsx'
 import { t } from '../src/ui/text.ts'
@@ -5,14 +6,17 @@ import { Masthead } from './masthead.tsx'
 
 /** The worker did not answer, or refused to show the household. */
 export function NoAnswer({ error, onRetry }: { error: unknown; onRetry: () => void }) {
+  const isSilent = error instanceof AskError && error.code === 'no-answer'
   return (
     <>
       <Masthead />
       <main>
         <h1>{t('no_answer_title')}</h1>
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
+        {!isSilent && (
+          <Notice outcome="block" isUrgent>
+            {errorText(error)}
+          </Notice>
+        )}
         <p>{t('no_answer_hint')}</p>
         <button type="button" class="primary" onClick={onRetry}>
           {t('try_again')}

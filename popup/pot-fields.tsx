@@ -42,8 +42,10 @@ export function PotFields(props: {
         options={SIDES.map((value) => ({ value, label: t(`sides_${value}`) }))}
         onValue={(sides) => onDraft({ ...draft, sides })}
       />
-      {props.isNew && <div class="pot-amounts">{[amount('openCash'), amount('openCard')]}</div>}
-      <div class="pot-amounts">{[amount('fillCash'), amount('fillCard')]}</div>
+      <div class="pot-amounts">
+        {props.isNew && [amount('openCash'), amount('openCard')]}
+        {[amount('fillCash'), amount('fillCard')]}
+      </div>
       <details class="pot-more">
         <summary>{t('pot_more')}</summary>
         <SelectField

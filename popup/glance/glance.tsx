@@ -11,8 +11,8 @@ export function Glance({ view, onLook }: { view: HouseholdView; onLook: (look: L
   return (
     <>
       <QuickBox view={view} onLook={onLook} />
-      <Pots view={view} onLook={onLook} />
       <Unplaced view={view} onLook={onLook} />
+      <Pots view={view} onLook={onLook} />
       <Recent view={view} onLook={onLook} />
       <Watched view={view} onLook={onLook} />
     </>

@@ -31,7 +31,8 @@ export function PotForm(props: {
     locale(),
   )
   const save = (archived: boolean): void => {
-    if (!check.pot) return setTried(true)
+    setTried(true)
+    if (!check.pot) return
     const wish = { pot: check.pot, archived }
     void enter(wish, (id) => ({ id, ...wish }))
   }

@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks'
 import type { HouseholdView, Look } from '../../src/background/protocol.ts'
 import type { PotBalance } from '../../src/book/balances.ts'
 import { hasSide, type Pot } from '../../src/book/household.ts'
+import { type Money, ofMinor } from '../../src/money/money.ts'
 import { OutcomeMark } from '../../src/ui/mark.tsx'
 import { amountText } from '../../src/ui/money-text.ts'
 import { sillReach } from '../../src/ui/sill.ts'
 import { SillBar } from '../../src/ui/sill-bar.tsx'
-import { t } from '../../src/ui/text.ts'
+import { t, tn } from '../../src/ui/text.ts'
 import { PotForm } from './pot-form.tsx'
 
 /** Every pot with its two sides. A pot's name opens its settings. */
@@ -23,6 +24,7 @@ export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Loo
   return (
     <section class="pots">
       <h2>{t('pots_heading')}</h2>
+      <p class="pots-sum">{t('pots_sum', { amount: amountText(leftInAll(view)) })}</p>
       {pots.length === 0 && <p class="field-hint">{t('pots_none')}</p>}
       <ul>
         {shown.map((pot) => {
@@ -51,10 +53,18 @@ export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Loo
       )}
       {archived.length > 0 && (
         <button type="button" class="link" onClick={() => setShowsArchived(!showsArchived)}>
-          {t(showsArchived ? 'archived_hide' : 'archived_show')}
+          {showsArchived ? t('archived_hide') : tn('archived_show', archived.length)}
         </button>
       )}
     </section>
+  )
+}
+
+function leftInAll({ household, balances }: HouseholdView): Money {
+  const left = household.pots.map((pot) => balances[pot.id]?.left.minor ?? 0)
+  return ofMinor(
+    household.currency,
+    left.reduce((all, minor) => all + minor, 0),
   )
 }
 

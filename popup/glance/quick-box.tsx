@@ -7,6 +7,7 @@ import { locale } from '../../src/ui/browser.ts'
 import { useDraft } from '../../src/ui/draft.ts'
 import { errorText } from '../../src/ui/error-text.ts'
 import { Choice } from '../../src/ui/field.tsx'
+import { OutcomeMark } from '../../src/ui/mark.tsx'
 import { Notice } from '../../src/ui/notice.tsx'
 import { type QuickLine, readQuickLine } from '../../src/ui/quick-entry.ts'
 import { sayEntry } from '../../src/ui/say-entry.ts'
@@ -31,6 +32,7 @@ export function QuickBox({ view, onLook }: { view: HouseholdView; onLook: (look:
   const listId = useId()
   const spend = useEntry('spend.add', onLook)
   const fill = useEntry('fill.add', onLook)
+  const undo = useEntry('entry.undo', onLook)
   useEffect(() => input.current?.focus(), [])
 
   const isFill = mode === 'fill'
@@ -81,7 +83,7 @@ export function QuickBox({ view, onLook }: { view: HouseholdView; onLook: (look:
     const step = event.key === 'ArrowDown' ? 1 : -1
     setPicked((at + step + offers.length) % offers.length)
   }
-  const error = isFill ? fill.error : spend.error
+  const error = undo.error ?? (isFill ? fill.error : spend.error)
   const said = view.recent.find((e) => e.id === saidId)
   return (
     <form
@@ -125,24 +127,39 @@ export function QuickBox({ view, onLook }: { view: HouseholdView; onLook: (look:
           {t('quick_enter')}
         </button>
       </div>
-      <ul class="quick-offers" id={listId} role="listbox" aria-label={t('which_pot')}>
+      <div class="quick-offers" id={listId} role="listbox" aria-label={t('which_pot')}>
         {offers.map((o, index) => (
-          <li key={o.pot.id} id={`${listId}-${index}`} role="option" aria-selected={o === offer}>
+          <button
+            key={o.pot.id}
+            id={`${listId}-${index}`}
+            type="button"
+            role="option"
+            aria-selected={o === offer}
+            tabIndex={-1}
+            onClick={() => {
+              setPicked(index)
+              input.current?.focus()
+            }}
+          >
+            {o.pot.name}
+          </button>
+        ))}
+      </div>
+      <div class="quick-preview" aria-live="polite">
+        {said && (
+          <p class="quick-said">
+            <OutcomeMark outcome="allow" />
+            <span>{sayEntry(household, said)}</span>
             <button
               type="button"
-              tabIndex={-1}
-              onClick={() => {
-                setPicked(index)
-                input.current?.focus()
-              }}
+              class="link"
+              disabled={undo.isBusy}
+              onClick={() => void undo.enter({ target: said.id }, (id) => ({ id, target: said.id }))}
             >
-              {o.pot.name}
+              {t('undo')}
             </button>
-          </li>
-        ))}
-      </ul>
-      <div class="quick-preview" aria-live="polite">
-        {said && <p class="quick-said">{sayEntry(household, said)}</p>}
+          </p>
+        )}
         <Trouble read={read} currency={household.currency} />
       </div>
       {offer && amount && !isFill && spendSide && (

@@ -1,6 +1,7 @@
 import type { HouseholdView } from '../../src/background/protocol.ts'
 import { hasSide, type Pot } from '../../src/book/household.ts'
 import { allocate } from '../../src/money/allocate.ts'
+import { minorDigits } from '../../src/money/currency.ts'
 import { type Money, ofMinor } from '../../src/money/money.ts'
 import { readAmount } from '../../src/ui/amount-text.ts'
 
@@ -10,14 +11,19 @@ export interface Split {
   readonly card: Money
 }
 
-/** The usual split of a fill: like the pot's own fill from pay; a pot without one takes notes if it keeps notes. */
+/**
+ * The usual split of a fill: like the pot's own fill from pay, the part in notes cut to whole units, because the cents of
+ * a split would need coins; a pot without a fill takes notes if it keeps notes.
+ */
 export function usualSplit(pot: Pot, amount: Money): Split {
   const none = ofMinor(amount.currency, 0)
   if (!hasSide(pot, 'card')) return { cash: amount, card: none }
   if (!hasSide(pot, 'cash')) return { cash: none, card: amount }
   if (pot.fill.cash + pot.fill.card === 0) return { cash: amount, card: none }
-  const [cash = none, card = none] = allocate(amount, [pot.fill.cash, pot.fill.card])
-  return { cash, card }
+  if (pot.fill.card === 0) return { cash: amount, card: none }
+  const [share = none] = allocate(amount, [pot.fill.cash, pot.fill.card])
+  const cash = share.minor - (share.minor % 10 ** minorDigits(amount.currency))
+  return { cash: ofMinor(amount.currency, cash), card: ofMinor(amount.currency, amount.minor - cash) }
 }
 
 /** The split with as much in notes as the person typed; null when that is no amount or more than the fill. */

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks'
 import type { HouseholdView, Look } from '../../src/background/protocol.ts'
-import { sayDate } from '../../src/book/calendar-date.ts'
 import { toDecimal } from '../../src/money/money.ts'
 import { readAmount } from '../../src/ui/amount-text.ts'
 import { locale } from '../../src/ui/browser.ts'
@@ -9,6 +8,7 @@ import { errorText } from '../../src/ui/error-text.ts'
 import { TextField } from '../../src/ui/field.tsx'
 import { amountText } from '../../src/ui/money-text.ts'
 import { Notice } from '../../src/ui/notice.tsx'
+import { shortDate } from '../../src/ui/short-date.ts'
 import { t } from '../../src/ui/text.ts'
 import { useEntry } from './use-entry.ts'
 
@@ -22,7 +22,10 @@ export function Unplaced({ view, onLook }: { view: HouseholdView; onLook: (look:
   const read = readAmount(text, currency, locale())
   const next = payDates.find((date) => date > view.today)
   const submit = async (): Promise<void> => {
-    if (!read.ok || read.money.minor === 0) return setTried(true)
+    if (!read.ok || read.money.minor === 0) {
+      setTried(true)
+      return
+    }
     const wish = { amount: toDecimal(read.money), date: view.today }
     if (!(await enter(wish, (id) => ({ id, ...wish })))) return
     forgetText()
@@ -35,7 +38,7 @@ export function Unplaced({ view, onLook }: { view: HouseholdView; onLook: (look:
       <div class="unplaced-line">
         <div>
           <h2>{t('unplaced')}</h2>
-          <p class="field-hint">{next ? t('next_pay', { date: sayDate(next, locale()) }) : t('unplaced_hint')}</p>
+          <p class="field-hint">{next ? t('next_pay', { date: shortDate(next, true) }) : t('unplaced_hint')}</p>
         </div>
         <span class="unplaced-amount">{amountText(view.unplaced)}</span>
         {!isOpen && (

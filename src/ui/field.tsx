@@ -32,6 +32,9 @@ export function Field(props: {
   )
 }
 
+/** Characters from which an amount is set smaller, so that all of it is seen. */
+const LONG_AMOUNT = 10
+
 /** One line of text. */
 export function TextField(props: {
   readonly label: string
@@ -50,7 +53,7 @@ export function TextField(props: {
       {(ties) => (
         <input
           {...ties}
-          class={props.isAmount ? 'amount-input' : ''}
+          class={props.isAmount ? `amount-input ${props.value.length > LONG_AMOUNT ? 'is-long' : ''}` : ''}
           type="text"
           inputMode={props.isAmount ? 'decimal' : 'text'}
           autocomplete="off"

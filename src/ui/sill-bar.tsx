@@ -22,8 +22,7 @@ export function SillPatterns() {
           <rect class="held-line" width="2" height="6" />
         </pattern>
         <pattern id="sill-new" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
-          <rect class="new-ground" width="6" height="6" />
-          <rect class="new-line" width="3" height="6" />
+          <rect class="new-line" width="2.5" height="6" />
         </pattern>
         <pattern id="sill-spoken" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="spoken-line" width="2.5" height="6" />

@@ -82,21 +82,19 @@ export function PanelPage({ nonce }: { nonce: string }) {
           </>
         )}
         {state.kind === 'held' && (
-          <>
-            <Checkout
-              key={round}
-              at={{ nonce }}
-              look={state.look}
-              view={state.view}
-              heading={<Why look={state.look} />}
-              onChanged={refresh}
-              onStartOver={async () => {
-                await refresh()
-                setRound(round + 1)
-              }}
-              onBack={close}
-            />
-          </>
+          <Checkout
+            key={round}
+            at={{ nonce }}
+            look={state.look}
+            view={state.view}
+            heading={<Why look={state.look} />}
+            onChanged={refresh}
+            onStartOver={async () => {
+              await refresh()
+              setRound(round + 1)
+            }}
+            onBack={close}
+          />
         )}
       </main>
     </div>

@@ -1,13 +1,72 @@
 import type { VerdictLine } from '../../book/assess.ts'
-import type { Money } from '../../money/money.ts'
+import type { PotBalance } from '../../book/balances.ts'
 import { amountText } from '../money-text.ts'
 import { type TextKey, t } from '../text.ts'
 
+/** Longer amounts do not fit beside each other; the table is then turned. */
+const LONGEST_IN_A_ROW = 9
+
 /** A pot's figures before this order and after it. What changes is set in strong type. */
 export function Figures({ line }: { line: VerdictLine }) {
-  const { before, after } = line
+  const figures = FIGURES.map(([label, figure]) => ({
+    label: t(label),
+    now: amountText(line.before[figure]),
+    after: amountText(line.after[figure]),
+  }))
+  const isLong = figures.some((f) => Math.max(f.now.length, f.after.length) > LONGEST_IN_A_ROW)
+  return <div class="figures">{isLong ? <Upright figures={figures} /> : <Across figures={figures} />}</div>
+}
+
+const FIGURES: readonly (readonly [TextKey, keyof PotBalance])[] = [
+  ['figure_cash', 'cash'],
+  ['figure_card', 'card'],
+  ['figure_held', 'held'],
+  ['figure_spoken', 'spokenFor'],
+  ['figure_left', 'left'],
+]
+
+interface Figure {
+  readonly label: string
+  readonly now: string
+  readonly after: string
+}
+
+function Across({ figures }: { figures: readonly Figure[] }) {
   return (
-    <table class="figures">
+    <table class="figures-across">
+      <thead>
+        <tr>
+          <td />
+          {figures.map((f) => (
+            <th key={f.label} scope="col">
+              {f.label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <th scope="row">{t('figure_now')}</th>
+          {figures.map((f) => (
+            <td key={f.label}>{f.now}</td>
+          ))}
+        </tr>
+        <tr>
+          <th scope="row">{t('figure_after')}</th>
+          {figures.map((f) => (
+            <td key={f.label} class={changeOf(f)}>
+              {f.after}
+            </td>
+          ))}
+        </tr>
+      </tbody>
+    </table>
+  )
+}
+
+function Upright({ figures }: { figures: readonly Figure[] }) {
+  return (
+    <table class="figures-upright">
       <thead>
         <tr>
           <td />
@@ -16,25 +75,18 @@ export function Figures({ line }: { line: VerdictLine }) {
         </tr>
       </thead>
       <tbody>
-        <Row label="figure_cash" before={before.cash} after={after.cash} />
-        <Row label="figure_card" before={before.card} after={after.card} />
-        <Row label="figure_held" before={before.held} after={after.held} />
-        {(after.spokenFor.minor > 0 || before.spokenFor.minor > 0) && (
-          <Row label="figure_spoken" before={before.spokenFor} after={after.spokenFor} />
-        )}
-        <Row label="figure_left" before={before.left} after={after.left} isResult />
+        {figures.map((f) => (
+          <tr key={f.label}>
+            <th scope="row">{f.label}</th>
+            <td>{f.now}</td>
+            <td class={changeOf(f)}>{f.after}</td>
+          </tr>
+        ))}
       </tbody>
     </table>
   )
 }
 
-function Row(props: { label: TextKey; before: Money; after: Money; isResult?: boolean }) {
-  const { before, after } = props
-  return (
-    <tr class={props.isResult ? 'figures-left' : ''}>
-      <th scope="row">{t(props.label)}</th>
-      <td>{amountText(before)}</td>
-      <td class={before.minor === after.minor ? 'same' : 'changed'}>{amountText(after)}</td>
-    </tr>
-  )
+function changeOf({ now, after }: Figure): 'same' | 'changed' {
+  return now === after ? 'same' : 'changed'
 }

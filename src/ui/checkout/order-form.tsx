@@ -39,7 +39,7 @@ export function OrderForm(props: {
   const { household } = view
   const shop = look.shop ?? ''
   const form = useRef<HTMLFormElement>(null)
-  const isArmed = useArmed()
+  const isArmed = useArmed('nonce' in props.at)
   const onPage = pageTotal(look.page, household.currency)
   const start = onPage ?? standing?.amount
   const [text, setText, forgetText] = useDraft(`total:${shop}`, start ? editText(start) : '')
@@ -61,9 +61,8 @@ export function OrderForm(props: {
   const outcome = choice?.verdict.outcome
 
   const tagging = useTag(props.at, shop, (reply) => {
-    if (!total || !chosenPot) return
-    if (reply.kind === 'needs-reason') return setMissing('reason')
-    if (reply.kind === 'blocked') return
+    if (reply.kind === 'needs-reason') setMissing('reason')
+    if (!total || !chosenPot || reply.kind === 'needs-reason' || reply.kind === 'blocked') return
     forgetText()
     forgetPot()
     forgetReason()
@@ -76,13 +75,14 @@ export function OrderForm(props: {
   }
   const go = (): void => {
     if (!isArmed() || tagging.isBusy) return
-    if (!total) return stopAt('total')
-    if (!chosenPot) return stopAt('pot')
-    if (!choice || outcome === 'block') return
-    if (outcome === 'warn' && reason.trim() === '') return stopAt('reason')
-    setMissing(null)
     const given = outcome === 'warn' ? reason.trim() : null
-    void tagging.tag({ order: props.order, total: toDecimal(total), pot: chosenPot.id, reason: given })
+    if (!total) stopAt('total')
+    else if (!chosenPot) stopAt('pot')
+    else if (given === '') stopAt('reason')
+    else if (choice && outcome !== 'block') {
+      setMissing(null)
+      void tagging.tag({ order: props.order, total: toDecimal(total), pot: chosenPot.id, reason: given })
+    }
   }
 
   return (

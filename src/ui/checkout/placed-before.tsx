@@ -20,7 +20,7 @@ export function PlacedBefore(props: {
 }) {
   const { tag, view } = props
   const [error, setError] = useState<unknown>(null)
-  const isArmed = useArmed()
+  const isArmed = useArmed('nonce' in props.at)
   const again = (): void => {
     if (!isArmed()) return
     ask('order.again', { at: props.at }).then(props.onAgain, setError)

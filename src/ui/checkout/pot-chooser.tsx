@@ -3,7 +3,7 @@ import type { HouseholdView, PotChoice } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import type { PotId } from '../../book/ids.ts'
 import { typeAhead } from '../pot-match.ts'
-import { t, tn } from '../text.ts'
+import { t } from '../text.ts'
 import { PotRow } from './pot-row.tsx'
 
 const TYPING_PAUSE_MS = 1000
@@ -60,7 +60,7 @@ export function PotChooser(props: {
   return (
     <fieldset class="chooser" onKeyDown={onKeyDown}>
       <legend>{t('which_pot')}</legend>
-      <p class="chooser-hint">{pots.length > 9 ? tn('pots_to_choose', pots.length) : t('choose_keys')}</p>
+      <p class="chooser-hint">{t('choose_keys')}</p>
       <div class="chooser-list" ref={list}>
         {pots.map((pot, index) => {
           const balance = view.balances[pot.id]

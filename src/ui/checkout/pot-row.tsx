@@ -6,8 +6,12 @@ import { amountText } from '../money-text.ts'
 import { sillReach } from '../sill.ts'
 import { SillBar } from '../sill-bar.tsx'
 import { type TextKey, t } from '../text.ts'
+import { Figures } from './figures.tsx'
 
-/** One pot to choose: its name, its bar with this order's bite, what is left now, and a word where it does not fit. */
+/**
+ * One pot to choose: its name, what is left now, its bar with this order's bite, and a word where it does not simply
+ * fit. The chosen one opens and shows its figures.
+ */
 export function PotRow(props: {
   readonly pot: Pot
   readonly balance: PotBalance
@@ -17,7 +21,7 @@ export function PotRow(props: {
   readonly isFirstStop: boolean
   readonly onChoose: () => void
 }) {
-  const { pot, choice, number } = props
+  const { pot, choice, number, isChosen } = props
   const line = choice?.verdict.lines[0]
   const before = line?.before ?? props.balance
   const after = line?.after ?? props.balance
@@ -25,32 +29,33 @@ export function PotRow(props: {
   const outcome = choice?.verdict.outcome ?? 'allow'
   const word = wordFor(choice)
   return (
-    <label class={`pot-row pot-row-${outcome}`}>
-      <input
-        type="radio"
-        name="pot"
-        value={pot.id}
-        checked={props.isChosen}
-        tabIndex={props.isFirstStop ? 0 : -1}
-        onChange={props.onChoose}
-      />
-      <span class="pot-number" aria-hidden="true">
-        {number <= 9 ? number : ''}
-      </span>
-      <span class="pot-name">{pot.name}</span>
-      <span class="pot-left">
-        <span class="unseen">{t('left')}</span> {amountText(before.left)}
-      </span>
-      <SillBar balance={after} before={before} scale={scale} />
-      <span class="pot-word">
+    <div class={`pot-row pot-row-${outcome}`}>
+      <label>
+        <input
+          type="radio"
+          name="pot"
+          value={pot.id}
+          checked={isChosen}
+          tabIndex={props.isFirstStop ? 0 : -1}
+          onChange={props.onChoose}
+        />
+        <span class="pot-number" aria-hidden="true">
+          {number <= 9 ? number : ''}
+        </span>
+        <span class="pot-name">{pot.name}</span>
+        <span class="pot-left">
+          {amountText(before.left)} <span class="unseen">{t('left')}</span>
+        </span>
+        <SillBar balance={after} before={before} scale={scale} />
         {word && (
-          <>
+          <span class="pot-word">
             {outcome !== 'allow' && <OutcomeMark outcome={outcome} />}
             {t(word)}
-          </>
+          </span>
         )}
-      </span>
-    </label>
+      </label>
+      {isChosen && line && <Figures line={line} />}
+    </div>
   )
 }
 

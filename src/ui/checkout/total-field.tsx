@@ -54,7 +54,7 @@ function Source(props: { page: SeenPage | null; currency: CurrencyCode; onPage: 
     return <p>{t('total_other_currency', { amount, other, currency })}</p>
   }
   if (!onPage) return <p>{t('total_unread')}</p>
-  return used ? <p>{t('total_read_from', { label: used.label, text: used.text })}</p> : <p>{t('total_read')}</p>
+  return used ? <p>{t('total_read_from', { label: used.label })}</p> : <p>{t('total_read')}</p>
 }
 
 /** Other figures the page shows, for a person who wonders why this one was taken. */

@@ -6,8 +6,10 @@ export const ARM_AFTER_MS = 400
 /**
  * Tells whether a control has been in sight long enough to be pressed on purpose. The time starts again when the page
  * becomes visible or changes its size.
+ *
+ * @param isFramed whether a shop's page lies around this one; a page of our own window needs no waiting
  */
-export function useArmed(): () => boolean {
+export function useArmed(isFramed: boolean): () => boolean {
   const shownAt = useRef(performance.now())
   useEffect(() => {
     const start = (): void => {
@@ -19,5 +21,5 @@ export function useArmed(): () => boolean {
     window.addEventListener('resize', start, { signal: end.signal })
     return () => end.abort()
   }, [])
-  return () => performance.now() - shownAt.current >= ARM_AFTER_MS
+  return () => !isFramed || performance.now() - shownAt.current >= ARM_AFTER_MS
 }

@@ -4,9 +4,8 @@ import { OutcomeMark } from '../mark.tsx'
 import { amountText } from '../money-text.ts'
 import { sayVerdict } from '../say-verdict.ts'
 import { listText, type TextKey, t } from '../text.ts'
-import { Figures } from './figures.tsx'
 
-/** The engine's answer for the chosen pot: mark, word, sentences and figures; on a stop also what would help. */
+/** The engine's answer for the chosen pot: mark, word and sentences; on a stop also what would help. */
 export function VerdictBox(props: {
   readonly household: Household
   readonly chosen: PotChoice
@@ -14,7 +13,6 @@ export function VerdictBox(props: {
 }) {
   const { household, chosen, choices } = props
   const { outcome } = chosen.verdict
-  const line = chosen.verdict.lines[0]
   return (
     <section class={`verdict verdict-${outcome}`}>
       <h3>
@@ -25,7 +23,6 @@ export function VerdictBox(props: {
         <p key={sentence}>{sentence}</p>
       ))}
       {outcome === 'block' && <Help household={household} chosen={chosen} choices={choices} />}
-      {line && <Figures line={line} />}
     </section>
   )
 }
