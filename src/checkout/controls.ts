@@ -3,7 +3,7 @@ import { lex } from './lexer.ts'
 import type { ControlKind } from './lexicon/index.ts'
 import type { PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
-import type { Vocabulary } from './vocabulary.ts'
+import { controlKinds, type Vocabulary } from './vocabulary.ts'
 import { plain, tidy } from './words.ts'
 
 /** A control that can be seen, with what its own words say. */
@@ -14,6 +14,8 @@ export interface Control {
   /** `aria-disabled`: the page calls it disabled, but it can still be pressed. */
   readonly calledDisabled: boolean
   readonly isLink: boolean
+  /** Its words can also mean "go to the checkout": French carts say "commander", German ones "bestellen". */
+  readonly toCheckout: boolean
 }
 
 const LONGEST_WORDS = 70
@@ -30,12 +32,14 @@ export function controlKind(label: string, words: Vocabulary): ControlKind | nul
   if (text === '' || text.length > LONGEST_WORDS) return null
   let best: { kind: ControlKind; length: number } | null = null
   let start: { kind: ControlKind; length: number } | null = null
-  for (const [kind, finder] of words.controls) {
-    if (kind === 'vague' && !finder.whole(text)) continue
-    const hit = finder.longest(text)
-    if (!hit) continue
-    if (!best || hit.length > best.length) best = { kind, length: hit.length }
-    if (hit.at === 0 && (!start || hit.length > start.length)) start = { kind, length: hit.length }
+  const hits = [...words.controls.all(text)]
+  for (const kind of controlKinds) {
+    for (const [found, hit] of hits) {
+      // Words that say next to nothing count only where they are all there is.
+      if (found !== kind || (kind === 'vague' && hit.length < text.length)) continue
+      if (!best || hit.length > best.length) best = { kind, length: hit.length }
+      if (hit.at === 0 && (!start || hit.length > start.length)) start = { kind, length: hit.length }
+    }
   }
   // "Proceed to place the order" goes on; "Continue and pay" is a phrase of its own, and longer.
   return start?.kind === 'other' ? 'other' : (best?.kind ?? null)
@@ -58,7 +62,14 @@ export function readControls(page: PageText, words: Vocabulary, sight: Sight): C
     const kind = label === '' ? null : controlKind(label, words)
     if (!kind || (kind !== 'other' && (packed.has(element) || !isOpenToPress(element, sight)))) continue
     const isLink = element.localName === 'a' || attribute(element, 'role') === 'link'
-    found.push({ element, words: label, kind, calledDisabled: attribute(element, 'aria-disabled') === 'true', isLink })
+    found.push({
+      element,
+      words: label,
+      kind,
+      calledDisabled: attribute(element, 'aria-disabled') === 'true',
+      isLink,
+      toCheckout: words.controls.longest(plain(label)).has('toCheckout'),
+    })
   }
   return found
 }

@@ -1,12 +1,12 @@
 import type { LabelKind } from './lexicon/index.ts'
-import type { Vocabulary } from './vocabulary.ts'
+import { labelKinds, type Vocabulary } from './vocabulary.ts'
 import { type Hit, plain } from './words.ts'
 
 /** `included`: the figure is contained in another ("of which VAT"), and adds nothing. */
 export type Meaning = LabelKind | 'included'
 
 const TOTALS: ReadonlySet<LabelKind> = new Set(['total', 'grandTotal'])
-const PARTS: ReadonlySet<LabelKind> = new Set(['shipping', 'tax', 'discount', 'credit', 'fee', 'tip'])
+const PARTS: readonly LabelKind[] = ['shipping', 'tax', 'discount', 'credit', 'fee', 'tip']
 const LONGEST_LABEL = 120
 
 /**
@@ -66,7 +66,7 @@ function withoutSomething(text: string, at: Hit, words: Vocabulary): Meaning | n
 function withSomething(text: string, at: Hit, words: Vocabulary): Meaning | null {
   const head = text.slice(0, at.at).trim()
   if (head === '') return 'included'
-  const tax = words.labels.get('tax')?.longest(head)
+  const tax = words.labels.longest(head).get('tax')
   // "VAT included" is a remark as a whole; "total VAT included" is a total with one.
   if (tax && tax.at + tax.length === head.length) {
     const rest = bestKind(head.slice(0, tax.at).trim(), words)
@@ -82,8 +82,9 @@ function bestKind(text: string, words: Vocabulary): LabelKind | null {
 
 function bestHit(text: string, words: Vocabulary): { kind: LabelKind; hit: Hit } | null {
   let best: { kind: LabelKind; hit: Hit } | null = null
-  for (const [kind, finder] of words.labels) {
-    const hit = finder.longest(text)
+  const hits = words.labels.longest(text)
+  for (const kind of labelKinds) {
+    const hit = hits.get(kind)
     if (hit && (!best || hit.length > best.hit.length)) best = { kind, hit }
   }
   return best
@@ -92,12 +93,12 @@ function bestHit(text: string, words: Vocabulary): { kind: LabelKind; hit: Hit }
 /** "Tax total" is a tax, "discount amount" a discount: a bare total beside a part's name is that part's. */
 function refine(text: string, kind: LabelKind, words: Vocabulary): LabelKind {
   if (kind !== 'total') return kind
-  for (const part of PARTS) if (words.labels.get(part)?.longest(text)) return part
-  return kind
+  const hits = words.labels.longest(text)
+  return PARTS.find((part) => hits.has(part)) ?? kind
 }
 
 /** What a run of words means that may be several labels: a phrase for money aside anywhere in it counts. */
 export function saysAside(text: string, words: Vocabulary): boolean {
   const near = plain(text.slice(0, 60))
-  return words.labels.get('aside')?.longest(near) !== null
+  return words.labels.longest(near).has('aside')
 }

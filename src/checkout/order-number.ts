@@ -48,7 +48,9 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     const sure = /number|num|nr\b|no\b|n[°º]|#|id\b|code|ref|nummer|bestätigung|localizador/iu.test(
       flat.slice(label.at, label.at + label.length),
     )
-    const rest = item.text.slice(originalEnd(item.text, flat, label.at + label.length))
+    // A number split over touching nodes may begin in the label's own text: `Order number: INV-` `000` `123`.
+    const rest =
+      item.text.slice(originalEnd(item.text, flat, label.at + label.length)) + touching(context.page, item.to)
     const number = numberIn(rest, sure)
     const found = number
       ? { number, element: item.box.element }
@@ -60,6 +62,17 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     if (!best || rank > best.rank) best = { ...found, label: item.text, rank }
   }
   return best ? { number: best.number, label: best.label, element: best.element } : null
+}
+
+/** The text of the nodes that follow a piece of text without any space between. */
+function touching(page: PageText, after: number): string {
+  let text = ''
+  for (let index = after + 1; index <= after + 8; index += 1) {
+    const leaf = page.leaves[index]
+    if (!leaf || leaf.spaced || leaf.line !== page.leaves[after]?.line) break
+    text += leaf.text
+  }
+  return text
 }
 
 /** Folding can change a text's length; then the end is counted from behind. */

@@ -2,7 +2,8 @@ import { chooseTotal } from './choose-total.ts'
 import { readControls } from './controls.ts'
 import { attribute } from './dom.ts'
 import { readItems, settleItems } from './items.ts'
-import { type Lexicon, lexicons, lexiconsFor } from './lexicon/index.ts'
+import { lexiconsFor } from './language.ts'
+import { type Lexicon, lexicons } from './lexicon/index.ts'
 import { createLiveness } from './liveness.ts'
 import { type MachineValues, readMachineValues } from './machine-values.ts'
 import { readOrderNumber } from './order-number.ts'
@@ -80,11 +81,15 @@ function readAll(document: Document, options: ReadOptions): CheckoutReading {
     machine: readMachineValues(document),
     lang,
   }
-  const own = lexiconsFor(lang)
+  const own = lexiconsFor(lang, textsOf(stream))
   const first = readWith(ground, own)
   if (own.length === lexicons.length || worth(first) >= 3) return first
   const second = readWith(ground, lexicons)
   return worth(second) > worth(first) ? second : first
+}
+
+function* textsOf(stream: Stream): Generator<string> {
+  for (const item of stream.items) if (item.kind === 'words') yield item.text
 }
 
 /** How much a reading found, for choosing between the page's own language and all of them. */

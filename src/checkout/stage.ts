@@ -85,9 +85,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     ...page.headings.filter((each) => sight.seen(each) !== 'gone').map((each) => textOf(page, each)),
   ]
   for (const text of texts.slice(0, 60)) {
-    for (const [kind, finder] of words.stages) {
-      if (text.length <= 120 && finder.longest(plain(text))) headings.add(kind)
-    }
+    if (text.length <= 120) for (const kind of words.stages.longest(plain(text)).keys()) headings.add(kind)
   }
   const kinds = new Set(controls.map((control) => control.kind))
   const { types } = machine
@@ -101,7 +99,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     pays: kinds.has('pays'),
     buys: kinds.has('buys'),
     completes: kinds.has('completes'),
-    toCheckout: kinds.has('toCheckout'),
+    toCheckout: controls.some((control) => control.toCheckout),
     addsToCart: kinds.has('addToCart'),
     product: types.has('og:product') || (types.has('Product') && !types.has('Order') && !types.has('Invoice')),
     orderData: types.has('Order') || types.has('Invoice'),
@@ -152,15 +150,14 @@ function textOf(page: PageText, element: Element): string {
 
 /** "Thank you for your order" anywhere; a bare "thank you" only as a heading. */
 function isThanked({ stream, words, sight }: StageContext, headings: readonly string[]): boolean {
-  const finder = words.stages.get('thanks')
-  if (!finder) return false
-  if (headings.some((text) => text.length <= 120 && finder.longest(plain(text)))) return true
+  const thanks = (text: string) => words.stages.longest(plain(text)).get('thanks')
+  if (headings.some((text) => text.length <= 120 && thanks(text))) return true
   let looked = 0
   for (const item of stream.items) {
     if (item.kind !== 'words') continue
     looked += 1
     if (looked > 200) return false
-    const hit = finder.longest(plain(item.text.slice(0, 160)))
+    const hit = thanks(item.text.slice(0, 160))
     if (hit && hit.length > 12 && hit.at < 40 && sight.seen(item.box.element) === 'shown') return true
   }
   return false

@@ -1,11 +1,11 @@
 import type { ControlKind, LabelKind, Lexicon, StageWords } from './lexicon/index.ts'
-import { type PhraseFinder, phraseFinder } from './words.ts'
+import { type PhraseFinder, type Phrases, phraseFinder, phraseIndex } from './words.ts'
 
 /** The lists of some lexicons, made ready to search. */
 export interface Vocabulary {
-  readonly labels: ReadonlyMap<LabelKind, PhraseFinder>
-  readonly controls: ReadonlyMap<ControlKind, PhraseFinder>
-  readonly stages: ReadonlyMap<StageWords, PhraseFinder>
+  readonly labels: Phrases<LabelKind>
+  readonly controls: Phrases<ControlKind>
+  readonly stages: Phrases<StageWords>
   readonly included: PhraseFinder
   readonly excluded: PhraseFinder
   readonly plus: PhraseFinder
@@ -16,8 +16,8 @@ export interface Vocabulary {
   readonly terms: PhraseFinder
 }
 
-// The order decides between phrases of one length: what must not be taken for a total comes first.
-const LABEL_KINDS: readonly LabelKind[] = [
+/** The order decides between phrases of one length: what must not be taken for a total comes first. */
+export const labelKinds: readonly LabelKind[] = [
   'dueNow',
   'aside',
   'rounding',
@@ -35,23 +35,36 @@ const LABEL_KINDS: readonly LabelKind[] = [
   'summary',
   'total',
 ]
-const CONTROL_KINDS: readonly ControlKind[] = ['pays', 'toCheckout', 'addToCart', 'other', 'completes', 'buys', 'vague']
-const STAGE_WORDS: readonly StageWords[] = ['thanks', 'history', 'checkout', 'cart']
+/** The same for controls. */
+export const controlKinds: readonly ControlKind[] = [
+  'pays',
+  'addToCart',
+  'other',
+  'completes',
+  'buys',
+  'vague',
+  'toCheckout',
+]
+const stageWords: readonly StageWords[] = ['thanks', 'history', 'checkout', 'cart']
 
-// Compiling a few hundred phrases costs a millisecond; the lists never change, so each set is compiled once.
-const compiled = new Map<string, Vocabulary>()
+// The lists never change, so each set of languages is made ready once.
+const ready = new Map<string, Vocabulary>()
 
 /** Makes the lists of these lexicons searchable together. */
 export function vocabularyOf(lexicons: readonly Lexicon[]): Vocabulary {
   const key = lexicons.map((lexicon) => lexicon.language).join(' ')
-  const known = compiled.get(key)
+  const known = ready.get(key)
   if (known) return known
   const finder = (pick: (lexicon: Lexicon) => readonly string[]): PhraseFinder =>
     phraseFinder(lexicons.map((lexicon) => ({ phrases: pick(lexicon), spaced: lexicon.spaced })))
+  const index = <Key>(keys: readonly Key[], pick: (lexicon: Lexicon, key: Key) => readonly string[]): Phrases<Key> =>
+    phraseIndex(
+      lexicons.flatMap((lexicon) => keys.map((key) => ({ key, phrases: pick(lexicon, key), spaced: lexicon.spaced }))),
+    )
   const made: Vocabulary = {
-    labels: new Map(LABEL_KINDS.map((kind) => [kind, finder((lexicon) => lexicon.labels[kind])])),
-    controls: new Map(CONTROL_KINDS.map((kind) => [kind, finder((lexicon) => lexicon.controls[kind])])),
-    stages: new Map(STAGE_WORDS.map((kind) => [kind, finder((lexicon) => lexicon.stages[kind])])),
+    labels: index(labelKinds, (lexicon, kind) => lexicon.labels[kind]),
+    controls: index(controlKinds, (lexicon, kind) => lexicon.controls[kind]),
+    stages: index(stageWords, (lexicon, kind) => lexicon.stages[kind]),
     included: finder((lexicon) => lexicon.included),
     excluded: finder((lexicon) => lexicon.excluded),
     plus: finder((lexicon) => lexicon.plus),
@@ -61,6 +74,6 @@ export function vocabularyOf(lexicons: readonly Lexicon[]): Vocabulary {
     otherNumber: finder((lexicon) => lexicon.otherNumber),
     terms: finder((lexicon) => lexicon.terms),
   }
-  compiled.set(key, made)
+  ready.set(key, made)
   return made
 }

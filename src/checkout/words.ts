@@ -27,65 +27,128 @@ export function tidy(text: string): string {
     .trim()
 }
 
-/** Where phrases were found in a text: the longest one, and where it begins. */
+/** Where a phrase was found in a text, and how long it is. */
 export interface Hit {
   readonly length: number
   readonly at: number
 }
 
-/** Finds phrases of one list in plain text. */
+/** The phrases of one language for one purpose. Languages without spaces match anywhere in a text. */
+export interface PhraseList<Key> {
+  readonly key: Key
+  readonly phrases: readonly string[]
+  readonly spaced: boolean
+}
+
+/** Finds phrases in plain text (see `plain`), each under the key of its list. */
+export interface Phrases<Key> {
+  /** The longest phrase found under each key. */
+  longest(text: string): ReadonlyMap<Key, Hit>
+  /** Everything found, in the order of the text. */
+  all(text: string): Iterable<readonly [Key, Hit]>
+}
+
+/** Finds the phrases of one list in plain text. */
 export interface PhraseFinder {
   /** The longest phrase found, or null. */
   longest(text: string): Hit | null
   /** The first phrase found, or null. */
   first(text: string): Hit | null
-  /** Whether the whole text is one of the phrases. */
-  whole(text: string): boolean
 }
 
-/** A list of phrases of one language. Phrases of languages without spaces match anywhere in a text. */
-export interface PhraseList {
-  readonly phrases: readonly string[]
+interface Entry<Key> {
+  readonly key: Key
+  readonly text: string
+  /** More letters may follow (`versand*`) or stand in front (`*steuer`). */
+  readonly open: 'end' | 'start' | null
   readonly spaced: boolean
 }
 
-const NOTHING: PhraseFinder = { longest: () => null, first: () => null, whole: () => false }
+const LETTER = /[\p{L}\p{M}]/u
+const STARTS = /(?<![\p{L}\p{M}])[\p{L}\p{M}]+|[^\p{L}\p{M}\s]/gu
 
 /**
- * Builds a finder. A `*` at either end of a word stands for more letters (`versand*`, `*steuer`); a space matches
- * spaces and hyphens. Phrases match whole words only, unless the language writes without spaces.
+ * Makes phrases searchable: by their first word, not by one large pattern, because thirty languages have many thousands.
+ * A `*` at the end or start stands for more letters of that word; a space also matches a hyphen. Phrases match whole words
+ * only, unless the language writes without spaces.
  */
-export function phraseFinder(lists: readonly PhraseList[]): PhraseFinder {
-  const sources = lists.flatMap(({ phrases, spaced }) => phrases.map((phrase) => phraseSource(phrase, spaced)))
-  if (sources.length === 0) return NOTHING
-  // Longest first: of the phrases that begin at one place, the alternation then takes the longest.
-  sources.sort((a, b) => b.length - a.length)
-  const union = sources.join('|')
-  const anywhere = new RegExp(union, 'gu')
-  const entire = new RegExp(`^(?:${union})$`, 'u')
+export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key> {
+  const byStart = new Map<string, Entry<Key>[]>()
+  const open: Entry<Key>[] = []
+  for (const { key, phrases, spaced } of lists) {
+    for (const phrase of phrases) {
+      const entry = entryOf(key, phrase, spaced)
+      if (entry.text === '') continue
+      if (entry.open) open.push(entry)
+      else {
+        const start = startOf(entry)
+        byStart.set(start, [...(byStart.get(start) ?? []), entry])
+      }
+    }
+  }
+
+  function* all(text: string): Generator<readonly [Key, Hit]> {
+    const flat = flatten(text)
+    for (const { index: at, 0: word } of flat.matchAll(STARTS)) {
+      for (const entry of byStart.get(word) ?? []) {
+        if (fits(flat, at, entry)) yield [entry.key, { at, length: entry.text.length }]
+      }
+      for (const entry of open) if (fitsOpen(word, entry)) yield [entry.key, { at, length: word.length }]
+    }
+    for (let at = 0; at < flat.length; at += 1) {
+      for (const entry of byStart.get(`*${flat[at]}`) ?? []) {
+        if (flat.startsWith(entry.text, at)) yield [entry.key, { at, length: entry.text.length }]
+      }
+    }
+  }
+
   return {
     longest(text) {
-      let best: Hit | null = null
-      for (const match of text.matchAll(anywhere)) {
-        if (!best || match[0].length > best.length) best = { length: match[0].length, at: match.index }
-      }
+      const best = new Map<Key, Hit>()
+      for (const [key, hit] of all(text)) if (hit.length > (best.get(key)?.length ?? 0)) best.set(key, hit)
       return best
     },
-    first(text) {
-      for (const match of text.matchAll(anywhere)) return { length: match[0].length, at: match.index }
-      return null
-    },
-    whole: (text) => entire.test(text),
+    all,
   }
 }
 
-function phraseSource(phrase: string, spaced: boolean): string {
-  const body = plain(phrase)
-    .replace(/[.+?^${}()|[\]\\/]/gu, '\\$&')
-    .replace(/\*/gu, '[\\p{L}\\p{M}]*')
-    .replace(/ /gu, '[ \\-]+')
-  if (!spaced) return body
-  const before = /^[\p{L}*]/u.test(phrase) ? '(?<![\\p{L}\\p{M}])' : ''
-  const after = /[\p{L}*]$/u.test(phrase) ? '(?![\\p{L}\\p{M}])' : ''
-  return `${before}${body}${after}`
+/** The same for a single purpose. */
+export function phraseFinder(lists: readonly Omit<PhraseList<true>, 'key'>[]): PhraseFinder {
+  const index = phraseIndex(lists.map((list) => ({ ...list, key: true as const })))
+  return {
+    longest: (text) => index.longest(text).get(true) ?? null,
+    first(text) {
+      let first: Hit | null = null
+      for (const [, hit] of index.all(text)) {
+        if (!first || hit.at < first.at || (hit.at === first.at && hit.length > first.length)) first = hit
+      }
+      return first
+    },
+  }
+}
+
+/** Same length, so that places in it are places in the text. */
+function flatten(text: string): string {
+  return text.replace(/[-\u2010\u2011]/gu, ' ')
+}
+
+function entryOf<Key>(key: Key, phrase: string, spaced: boolean): Entry<Key> {
+  const open = phrase.endsWith('*') ? 'end' : phrase.startsWith('*') ? 'start' : null
+  return { key, text: flatten(plain(phrase.replaceAll('*', ''))).trim(), open, spaced }
+}
+
+/** The word a phrase begins with, or its first sign; for languages without spaces its first character. */
+function startOf({ text, spaced }: Entry<unknown>): string {
+  if (!spaced) return `*${text[0]}`
+  return /^[\p{L}\p{M}]+/u.exec(text)?.[0] ?? Array.from(text)[0] ?? ''
+}
+
+function fits(flat: string, at: number, { text }: Entry<unknown>): boolean {
+  if (!flat.startsWith(text, at)) return false
+  const next = flat[at + text.length]
+  return next === undefined || !LETTER.test(next) || !LETTER.test(text.at(-1) ?? '')
+}
+
+function fitsOpen(word: string, { text, open }: Entry<unknown>): boolean {
+  return open === 'end' ? word.startsWith(text) : word.endsWith(text)
 }

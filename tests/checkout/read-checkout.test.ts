@@ -2,9 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { mayBeCheckout } from '../../src/checkout/may-be-checkout.ts'
 import { readCheckout } from '../../src/checkout/read-checkout.ts'
 import { english } from './pages/english.ts'
+import { french } from './pages/french.ts'
+import { german } from './pages/german.ts'
+import { hostile } from './pages/hostile.ts'
 import { documentOf, inShort, type ShopPage } from './pages/page.ts'
 
-const pages: Readonly<Record<string, readonly ShopPage[]>> = { english }
+const pages: Readonly<Record<string, readonly ShopPage[]>> = { english, french, german, hostile }
 
 for (const [group, list] of Object.entries(pages)) {
   describe(`pages: ${group}`, () => {

@@ -47,7 +47,9 @@ export function inShort(reading: CheckoutReading) {
 }
 
 function wordsOf(control: Element): string {
+  const slotted = control.querySelector('slot')?.assignedNodes() ?? []
+  const shown = slotted.map((node) => node.textContent ?? '').join(' ') || (control.textContent ?? '')
   const value =
-    control.localName === 'input' ? (control.getAttribute('value') ?? control.getAttribute('alt')) : control.textContent
-  return (value ?? '').replace(/\s+/g, ' ').trim() || (control.getAttribute('aria-label') ?? '')
+    control.localName === 'input' ? (control.getAttribute('value') ?? control.getAttribute('alt') ?? '') : shown
+  return value.replace(/\s+/g, ' ').trim() || (control.getAttribute('aria-label') ?? '')
 }
