@@ -2,7 +2,7 @@ import type { CurrencyMark } from './currency-names.ts'
 import { normalisePrice } from './price-normalise.ts'
 
 /** The marks a locale writes amounts with, in the alphabet of `normalisePrice`. */
-export interface LocaleMarks {
+interface LocaleMarks {
   readonly decimal: string | null
   readonly group: string | null
 }

@@ -4,7 +4,7 @@ import { type Token, textOf } from './price-tokens.ts'
 export const DECORATION = new Set([...'*†‡:;.,=|•'])
 
 /** A text without its brackets. */
-export interface Unbracketed {
+interface Unbracketed {
   readonly main: readonly Token[]
   /** The amount itself stood in brackets, which makes it negative. */
   readonly inBrackets: boolean

@@ -13,7 +13,7 @@ export interface RawNumber {
 }
 
 /** What a lone mark before exactly three digits does: it groups thousands, it starts decimals, or nobody can tell. */
-export type ThreeDigits = (mark: string) => 'group' | 'decimal' | null
+type ThreeDigits = (mark: string) => 'group' | 'decimal' | null
 
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 const DIGIT = /^[0-9]$/
@@ -125,8 +125,12 @@ function wholeGroups(raw: RawNumber, threeDigits: ThreeDigits): number | null {
   if (ALWAYS_GROUP.has(last)) return count
   if (!EITHER.has(last) || raw.loose) return count - 1
   if (raw.marks.length > 1) return raw.marks.every((mark) => mark === last) ? count : count - 1
-  if (raw.groups[1]?.length !== 3 || !isHead(raw.groups[0] ?? '')) return count - 1
+  if (raw.groups[1]?.length !== 3) return count - 1
+  const [head = ''] = raw.groups
   const answer = threeDigits(last)
+  // `₹.500` may be five hundred behind an abbreviating point.
+  if (head === '') return answer === 'decimal' ? count - 1 : null
+  if (!isHead(head)) return count - 1
   return answer === null ? null : answer === 'group' ? count : count - 1
 }
 

@@ -2,7 +2,7 @@ import { type CurrencyMark, currencyMark, longestName } from './currency-names.t
 import { type RawNumber, readNumber, startsNumber } from './price-number.ts'
 
 /** White space before a token; a `break` is a line break, or more than one space. */
-export type Gap = '' | 'space' | 'break'
+type Gap = '' | 'space' | 'break'
 
 /** One thing in a price text. */
 export type Token =

@@ -93,6 +93,7 @@ table('names and symbols', [
   ['₹12,34,567.89', '1234567.89 INR'],
   ['Rs.1,599.00', '1599.00 INR', { currency: 'INR' }],
   ['Rs. 500/-', '500 -'],
+  ['Rs. 500.50/-', '500.50 -'],
   ['500/= KSh', '500 KES'],
   ['฿ 120', '120 THB'],
   ['R 1 234,50', '1234.50 ZAR'],
@@ -205,6 +206,8 @@ table('grouping', [
   ['1.234 567,00', null],
   ['1\n234,50 €', null],
   ['1..2', null],
+  ['₹.500', null], // half a rupee, or five hundred behind a point?
+  ['KD .500', '0.500 KWD'],
 ])
 
 table('digits of other scripts', [
