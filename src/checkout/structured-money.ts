@@ -133,5 +133,7 @@ export function amountOf(value: unknown, currency: string | null): { amount: str
   const text = textOf(value)
   if (text === null || text.length > 60) return null
   if (DECIMAL.test(text)) return { amount: text, currency: null }
-  return typeof value === 'number' ? null : parsePrice(text, currency ? { currency } : {})
+  // `10-` and `1-0` are no amounts here, whatever a price text may mean by them.
+  if (typeof value === 'number' || /\d\s*[-–]/u.test(text)) return null
+  return parsePrice(text, currency ? { currency } : {})
 }
