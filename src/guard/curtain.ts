@@ -26,7 +26,7 @@ const SETTLE_MS = 400
 
 /** Draws the curtain over the page. `goOn` is called when the person lets the order go without an answer. */
 export function drawCurtain(texts: CurtainTexts, goOn: () => void): Curtain {
-  const before = document.activeElement
+  const before = deepFocus()
   const host = document.createElement('div')
   const root = host.attachShadow({ mode: 'closed' })
   const dialog = document.createElement('dialog')
@@ -66,7 +66,7 @@ export function drawCurtain(texts: CurtainTexts, goOn: () => void): Curtain {
       frame.allow = ''
       style(frame, {
         width: 'min(440px, 100%)',
-        height: 'min(620px, 100%)',
+        height: 'min(720px, 100%)',
         border: '0',
         'border-radius': '14px',
         'background-color': 'Canvas',
@@ -106,6 +106,13 @@ export function drawCurtain(texts: CurtainTexts, goOn: () => void): Curtain {
     close,
     isOpen: () => host.isConnected && dialog.open,
   }
+}
+
+/** The element that has the keyboard, also inside open shadow roots. */
+function deepFocus(): Element | null {
+  let found = document.activeElement
+  while (found?.shadowRoot?.activeElement) found = found.shadowRoot.activeElement
+  return found
 }
 
 function button(text: string, shownAt: number, press: () => void): HTMLButtonElement {

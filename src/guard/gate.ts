@@ -55,9 +55,11 @@ function start(): void {
   addEventListener('click', judge, { capture: true })
   addEventListener('submit', judge, { capture: true })
   for (const type of PRESSES) addEventListener(type, muffle, { capture: true, passive: true })
-  for (const type of ['input', 'popstate', 'hashchange', 'pageshow', 'load', 'DOMContentLoaded']) {
+  for (const type of ['input', 'popstate', 'hashchange', 'pageshow', 'load']) {
     addEventListener(type, lookSoon, { capture: true, passive: true })
   }
+  // The reader is sent for as soon as there is something to read: a press must not come before it.
+  addEventListener('DOMContentLoaded', () => void lookNow(), { capture: true, once: true })
   new MutationObserver(lookSoon).observe(document, { childList: true, subtree: true, characterData: true })
   api.runtime.onMessage.addListener((said: ToGate) => hear(said))
   void send('page.hello', {}).then((answer) => {
@@ -120,7 +122,6 @@ function isGood(page: SeenPage): boolean {
 function hold(event: Event, page: SeenPage): void {
   event.preventDefault()
   event.stopImmediatePropagation()
-  performance.mark('tillside-held')
   if (curtain?.isOpen()) return
   const nonce = Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('')
   curtain = drawCurtain(texts, () => {
@@ -134,8 +135,7 @@ function hold(event: Event, page: SeenPage): void {
   curtain.frame(api.runtime.getURL(`src/guard/panel/panel.html#${nonce}`))
   const open = curtain
   void send('page.held', { nonce, because: because(page), page }).then((answer) => {
-    if (answer) performance.measure('tillside-held-told', 'tillside-held')
-    else open.say('noAnswer')
+    if (!answer) open.say('noAnswer')
   })
 }
 
@@ -196,17 +196,15 @@ function hear(said: ToGate): void {
   if (said.closePanel) curtain?.close()
 }
 
-/** The path holds something that can be pressed, or is a form being submitted; most clicks end here. */
+const PRESSABLE =
+  'button, a, input:is([type=submit], [type=image], [type=button]), summary, [role=button], [role=link], [onclick], [tabindex]'
+
+/** The path holds something that could order when pressed, or is a form being submitted; most clicks end here. */
 function hasControl(event: Event): boolean {
   if (event.type === 'submit') return true
   return event
     .composedPath()
-    .some(
-      (node) =>
-        node instanceof Element &&
-        (node.matches('button, a, input, label, summary, [role], [onclick], [tabindex]') ||
-          node.localName.includes('-')),
-    )
+    .some((node) => node instanceof Element && (node.matches(PRESSABLE) || node.localName.includes('-')))
 }
 
 function sameTotal(a: SeenPage['total'], b: SeenPage['total']): boolean {

@@ -21,19 +21,25 @@ function read(currency: string): CheckoutReading {
 function ordering(event: Event, currency: string): SeenPage | null {
   const reading = read(currency)
   const controls = new Set<EventTarget>(reading.placeOrder)
-  if (controls.size === 0) return null
   const places =
-    event.type === 'submit'
-      ? ordersBySubmit(event, reading.placeOrder)
-      : event.composedPath().some((n) => controls.has(n))
+    event.type === 'submit' ? ordersBySubmit(event, reading) : event.composedPath().some((node) => controls.has(node))
   return places ? pageOf(reading) : null
 }
 
-/** By its submitter; a form submitted without one orders when an ordering control belongs to it. */
-function ordersBySubmit(event: Event, controls: readonly Element[]): boolean {
+/**
+ * By its submitter. A form submitted without one (Enter in its only field, a script) orders when an ordering control
+ * belongs to it, or when it has no button at all on a page that asks for payment of a total.
+ */
+function ordersBySubmit(event: Event, { placeOrder, total }: CheckoutReading): boolean {
+  const form = event.composedPath()[0]
   const submitter = event instanceof SubmitEvent ? event.submitter : null
-  if (submitter) return controls.some((c) => c === submitter || c.contains(submitter))
-  return controls.some((c) => c.closest('form') === event.target || ('form' in c && c.form === event.target))
+  if (submitter) return placeOrder.some((control) => control === submitter || control.contains(submitter))
+  if (!(form instanceof HTMLFormElement)) return false
+  const ofForm = (element: Element): boolean =>
+    element.closest('form') === form || ('form' in element && element.form === form)
+  if (placeOrder.some(ofForm)) return true
+  const isBare = form.querySelector('button, input:is([type=submit], [type=image], [type=button])') === null
+  return isBare && form.method === 'post' && total !== null && placeOrder.length === 0
 }
 
 function pageOf(reading: CheckoutReading): SeenPage {

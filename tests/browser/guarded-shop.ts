@@ -1,6 +1,7 @@
 import type { Frame, Locator, Page } from 'playwright-core'
 import { checkoutPath, type DemoShop, type ShopName } from '../../demo-data/shop/server.ts'
 import type { Extension } from './extension.ts'
+import { words } from './words.ts'
 
 /*
  * What a person does at a guarded shop: go to the checkout, press the shop's button, choose a pot in the panel. Used by
@@ -52,9 +53,22 @@ export async function choosePot(panel: Frame | Page, pot: string): Promise<void>
   await panel.getByRole('radio', { name: pot }).check()
 }
 
+/**
+ * Presses the panel's or popup's main button and waits until the order is tagged. In a shop's page the button takes no
+ * press in its first moments (they may have been meant for the page), so an early press is made again.
+ */
+export async function pressTag(panel: Frame | Page): Promise<void> {
+  const button = panel.locator('.order-foot button.primary')
+  const done = panel.locator('.tagged')
+  while ((await done.count()) === 0) {
+    await button.click({ timeout: 5000 }).catch(() => undefined)
+    await done.waitFor({ timeout: 500 }).catch(() => undefined)
+  }
+}
+
 /** The panel leaves, and the page is the person's again. */
 export async function backToShop(page: Page, panel: Frame): Promise<void> {
   const gone = page.waitForEvent('framedetached', (frame) => frame === panel)
-  await panel.locator('button.primary', { hasText: 'Back to the shop' }).click()
+  await panel.locator('button.primary', { hasText: words('back_to_shop') }).click()
   await gone
 }

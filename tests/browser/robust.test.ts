@@ -1,0 +1,263 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type DemoShop, startDemoShop } from '../../demo-data/shop/server.ts'
+import { entryId, type PotId, potId, toDecimal } from '../../src/index.ts'
+import { uuid } from '../book/sample.ts'
+import { type Extension, openExtension } from './extension.ts'
+import { choosePot, goToCheckout, orderButton, panelOf, pressTag, watchShops } from './guarded-shop.ts'
+import { words } from './words.ts'
+
+let shop: DemoShop
+
+beforeAll(async () => {
+  shop = await startDemoShop({ delayMs: 50 })
+})
+afterAll(() => shop.close())
+
+async function withDemo(
+  use: (extension: Extension) => Promise<void>,
+  options: Parameters<typeof openExtension>[0] = {},
+) {
+  const extension = await openExtension(options)
+  try {
+    await extension.ask('household.demo', {})
+    await watchShops(extension, shop, ['fernhill', 'lunaire', 'corvid'])
+    shop.clearOrders()
+    await use(extension)
+  } finally {
+    await extension.close()
+  }
+}
+
+const left = async (extension: Extension, pot: string): Promise<string> => {
+  const balance = (await extension.book()).balances[potId(pot) as PotId]
+  return balance ? toDecimal(balance.left) : 'no such pot'
+}
+
+describe('the worker', () => {
+  it('killed between the tag and the next press changes nothing', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+      const popup = await extension.popup(page)
+      await choosePot(popup, 'Household things')
+      await popup.keyboard.press('Enter')
+      await popup.getByText(/^Tagged/).waitFor()
+      const before = await left(extension, 'household')
+      await extension.stopWorker()
+      await Promise.all([page.waitForURL(/thanks/), orderButton(page, 'corvid').click()])
+      expect(shop.orders().length).toBe(1)
+      expect(await left(extension, 'household')).toBe(before)
+    }))
+
+  it('killed while an order is held: the panel still tags it', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+      await orderButton(page, 'corvid').click()
+      const panel = await panelOf(page)
+      await choosePot(panel, 'Household things')
+      await extension.stopWorker()
+      await pressTag(panel)
+      expect((await extension.book()).recent[0]?.kind).toBe('order')
+    }))
+
+  it('answers the same request twice with one entry', () =>
+    withDemo(async (extension) => {
+      const before = Number(await left(extension, 'groceries'))
+      const date = (await extension.book()).today
+      const ask = {
+        id: entryId(uuid(7)),
+        pot: potId('groceries'),
+        side: 'cash',
+        amount: '5.00',
+        purpose: 'rye',
+        date,
+      } as const
+      await Promise.all([extension.ask('spend.add', ask), extension.ask('spend.add', ask)])
+      await extension.ask('spend.add', ask)
+      expect(Number(await left(extension, 'groceries'))).toBeCloseTo(before - 5, 5)
+    }))
+
+  it('that does not answer leaves the choice to the person, in plain words and without a figure', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+      const worker = extension.context.serviceWorkers()[0]
+      // A worker that is busy for good, as one that hangs would be.
+      void worker
+        ?.evaluate(() => {
+          for (;;);
+        })
+        .catch(() => undefined)
+      await orderButton(page, 'corvid').click()
+      const shownAt = await page.evaluate(() => performance.now())
+      // The curtain lies in a closed root: it is met as a person with a keyboard meets it. It says "no answer" after two
+      // seconds, puts the keyboard on "Back to the shop", and takes no press in its first moments.
+      await page.waitForFunction((t) => performance.now() > t + 3000, shownAt)
+      expect(shop.orders().length).toBe(0)
+      await page.keyboard.press('Tab')
+      await page.keyboard.press('Enter')
+      await Promise.all([page.waitForURL(/thanks/), orderButton(page, 'corvid').click()])
+      expect(shop.orders().length).toBe(1)
+    }))
+
+  it('updated under an open page: the order is held, said so, and can be let go', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+      const popup = await extension.popup(page)
+      await Promise.all([popup.waitForEvent('close'), popup.evaluate(() => chrome.runtime.reload())])
+      await orderButton(page, 'corvid').click()
+      const shownAt = await page.evaluate(() => performance.now())
+      await page.waitForFunction((t) => performance.now() > t + 600, shownAt)
+      expect(shop.orders().length).toBe(0)
+      await page.keyboard.press('Tab')
+      await page.keyboard.press('Enter')
+      await Promise.all([page.waitForURL(/thanks/), orderButton(page, 'corvid').click()])
+      expect(shop.orders().length).toBe(1)
+    }))
+})
+
+describe('the store', () => {
+  it('damaged: nothing is written over it, the popup says so and gives the raw data', () =>
+    withDemo(async (extension) => {
+      const page = await extension.popup()
+      await page.evaluate(() => chrome.storage.local.set({ 'tillside:head': { scribble: true } }))
+      await extension.stopWorker()
+      const popup = await extension.popup()
+      await popup.getByRole('heading', { name: words('damaged_title') }).waitFor()
+      await expect(
+        extension.ask('pay.add', { id: entryId(uuid(8)), amount: '1.00', date: '2026-01-01' as never }),
+      ).rejects.toMatchObject({
+        code: 'store-damaged',
+      })
+      const [download] = await Promise.all([
+        popup.waitForEvent('download'),
+        popup.getByRole('button', { name: words('damaged_save') }).click(),
+      ])
+      const saved = JSON.parse(await readFile(await download.path(), 'utf8'))
+      expect(saved['tillside:head']).toEqual({ scribble: true })
+      expect(saved['tillside:entries:000001'].length).toBe(128)
+    }))
+
+  it('emptied under a household is not taken for a new one', () =>
+    withDemo(async (extension) => {
+      const page = await extension.popup()
+      await page.evaluate(() => chrome.storage.local.clear())
+      await extension.stopWorker()
+      expect(await extension.ask('book.look', {})).toEqual({ status: 'damaged', what: 'missing' })
+    }))
+
+  it('is there again after the browser was closed and opened', async () => {
+    const profile = await mkdtemp(join(tmpdir(), 'tillside-kept-'))
+    let before = ''
+    await withDemo(
+      async (extension) => {
+        before = JSON.stringify((await extension.book()).balances)
+      },
+      { profile },
+    )
+    const again = await openExtension({ profile })
+    expect(JSON.stringify((await again.book()).balances)).toBe(before)
+    const page = await goToCheckout(again, shop, 'corvid', 'manuscript:1')
+    await orderButton(page, 'corvid').click()
+    await panelOf(page)
+    await again.close()
+    await rm(profile, { recursive: true, force: true })
+  })
+})
+
+describe('what a page can see', () => {
+  it('no frame handle, no figure and no key of the panel', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'corvid', 'evening-piano:1')
+      await page.evaluate(() => {
+        const heard: string[] = []
+        Object.assign(window, { heard })
+        for (const type of ['keydown', 'keypress', 'keyup', 'input', 'message']) {
+          addEventListener(type, (e) => heard.push(e.type), { capture: true })
+        }
+      })
+      await orderButton(page, 'corvid').click()
+      const panel = await panelOf(page)
+      await choosePot(panel, 'Garden')
+      await panel
+        .getByText(/left: /)
+        .first()
+        .waitFor()
+      await page.keyboard.type('secret')
+      const seen = await page.evaluate(() => ({
+        frames: window.length,
+        html: document.documentElement.outerHTML,
+        heard: (window as unknown as { heard: string[] }).heard,
+        iframes: document.querySelectorAll('iframe').length,
+      }))
+      expect([seen.frames, seen.iframes]).toEqual([0, 0])
+      expect(seen.heard).toEqual([])
+      expect(seen.html).not.toMatch(/Piano lessons|41\.20|Garden has/)
+    }))
+
+  it('a click made by its own script does not reach the panel, and places nothing', () =>
+    withDemo(async (extension) => {
+      const page = await goToCheckout(extension, shop, 'fernhill', 'seed-mix:1')
+      await page.evaluate(() => document.querySelector<HTMLElement>('form.place button')?.click())
+      await panelOf(page)
+      expect(shop.orders().length).toBe(0)
+    }))
+})
+
+describe('the network', () => {
+  it('the extension makes no request of its own', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'tillside-net-'))
+    const netLog = join(folder, 'net.json')
+    await withDemo(
+      async (extension) => {
+        const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+        const popup = await extension.popup(page)
+        await choosePot(popup, 'Household things')
+        await popup.keyboard.press('Enter')
+        await popup.getByText(/^Tagged/).waitFor()
+        await Promise.all([page.waitForURL(/thanks/), orderButton(page, 'corvid').click()])
+        const held = await goToCheckout(extension, shop, 'fernhill', 'seed-mix:1')
+        await orderButton(held, 'fernhill').click()
+        await panelOf(held)
+      },
+      { netLog },
+    )
+    const log = await readFile(netLog, 'utf8')
+    const initiators = [...log.matchAll(/"initiator":"([^"]*)"/g)].map((m) => m[1] ?? '')
+    // The log is proof only if it saw what the shop's pages asked for. What the browser asks on its own has no origin.
+    expect(initiators.some((origin) => origin.startsWith('http://corvid.localhost'))).toBe(true)
+    expect(initiators.filter((origin) => origin.startsWith('chrome-extension:'))).toEqual([])
+    await rm(folder, { recursive: true, force: true })
+  })
+})
+
+describe('a request by our own code', () => {
+  it('is refused by the content security policy, in a page and in the worker', () =>
+    withDemo(async (extension) => {
+      const popup = await extension.popup()
+      const before = shop.requests().length
+      const ask = (url: string) =>
+        fetch(url).then(
+          () => 'sent',
+          () => 'refused',
+        )
+      const url = shop.url('fernhill', '/robots.txt')
+      expect(await popup.evaluate(ask, url)).toBe('refused')
+      expect(await extension.context.serviceWorkers()[0]?.evaluate(ask, url)).toBe('refused')
+      expect(shop.requests().length).toBe(before)
+    }))
+})
+
+describe('permissions', () => {
+  it('the release asks for no host at install, and its guard is nowhere', async () => {
+    const manifest = JSON.parse(await readFile(new URL('../../dist/extension/manifest.json', import.meta.url), 'utf8'))
+    expect(manifest.host_permissions).toBeUndefined()
+    expect(manifest.content_scripts).toBeUndefined()
+    const extension = await openExtension({ extension: new URL('../../dist/extension', import.meta.url).pathname })
+    const popup = await extension.popup()
+    const granted = await popup.evaluate(() => chrome.permissions.getAll())
+    expect(granted.origins).toEqual([])
+    await extension.close()
+  })
+})
