@@ -1,4 +1,4 @@
-import { attribute, drawnParent } from './dom.ts'
+import { attribute, drawnParent, fits, nameOf } from './dom.ts'
 import { lex } from './lexer.ts'
 import type { ControlKind } from './lexicon/index.ts'
 import type { PageText } from './page-text.ts'
@@ -19,7 +19,9 @@ export interface Control {
 }
 
 const LONGEST_WORDS = 70
-const MOST_CONTROLS = 2_000
+const MOST_CONTROLS = 10_000
+// Whether a control can be pressed is asked only where it matters, and of so many of a kind.
+const MOST_ASKED = 200
 
 /**
  * What a control's own words say it does, or null. Only these words count: not the text beside it, and not the page's
@@ -57,19 +59,22 @@ function withoutMoney(label: string): string {
 export function readControls(page: PageText, words: Vocabulary, sight: Sight): Control[] {
   const found: Control[] = []
   const packed = packings(page)
+  const kinds = new Map<string, ControlKind | null>()
+  const asked = new Map<ControlKind, number>()
   for (const element of page.controls.slice(0, MOST_CONTROLS)) {
     const label = ownWords(page, element)
-    const kind = label === '' ? null : controlKind(label, words)
-    if (!kind || (kind !== 'other' && (packed.has(element) || !isOpenToPress(element, sight)))) continue
-    const isLink = element.localName === 'a' || attribute(element, 'role') === 'link'
-    found.push({
-      element,
-      words: label,
-      kind,
-      calledDisabled: attribute(element, 'aria-disabled') === 'true',
-      isLink,
-      toCheckout: words.controls.longest(plain(label)).has('toCheckout'),
-    })
+    if (!kinds.has(label)) kinds.set(label, label === '' ? null : controlKind(label, words))
+    const kind = kinds.get(label)
+    if (!kind) continue
+    if (kind !== 'other' && kind !== 'addToCart') {
+      const count = asked.get(kind) ?? 0
+      asked.set(kind, count + 1)
+      if (count >= MOST_ASKED || packed.has(element) || !isOpenToPress(element, sight)) continue
+    }
+    const isLink = nameOf(element) === 'a' || attribute(element, 'role') === 'link'
+    const calledDisabled = attribute(element, 'aria-disabled') === 'true'
+    const toCheckout = words.controls.longest(plain(label)).has('toCheckout')
+    found.push({ element, words: label, kind, calledDisabled, isLink, toCheckout })
   }
   return found
 }
@@ -86,7 +91,7 @@ export function ownWords(page: PageText, element: Element): string {
 }
 
 function isOpenToPress(element: Element, sight: Sight): boolean {
-  if (isDisabled(element) || isInert(element)) return false
+  if (fits(element, ':disabled') || isInert(element)) return false
   // Something that opens, chooses or switches is no order, whatever it says: "Pay by card" as a heading of a panel.
   if (
     ['aria-expanded', 'aria-haspopup', 'aria-pressed', 'aria-selected', 'aria-checked'].some(
@@ -96,14 +101,6 @@ function isOpenToPress(element: Element, sight: Sight): boolean {
     return false
   }
   return sight.seen(element) === 'shown' && !sight.nowhere(element)
-}
-
-function isDisabled(element: Element): boolean {
-  try {
-    return element.matches(':disabled')
-  } catch {
-    return 'disabled' in element && element.disabled === true
-  }
 }
 
 function isInert(element: Element): boolean {

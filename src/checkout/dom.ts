@@ -1,13 +1,48 @@
-// The reader gets its document from elsewhere (a frame, jsdom, another realm), so nothing here uses `instanceof`.
+// The reader gets its document from elsewhere (a frame, jsdom, another realm), so nothing here uses `instanceof`. And a
+// page can hide what a form or the document can do: a field named `getAttribute` or `parentNode` takes the place of the
+// form's own. Prototypes cannot be hidden so; what they say is asked where it matters.
+
+/** What an object's prototypes say a property is, whatever the page has put over it. */
+function natural(target: object, name: string): unknown {
+  for (let at: unknown = Object.getPrototypeOf(target); isObject(at); at = Object.getPrototypeOf(at)) {
+    const found = Object.getOwnPropertyDescriptor(at, name)
+    if (found) return found.get ? found.get.call(target) : found.value
+  }
+  return undefined
+}
+
+function isObject(value: unknown): value is object {
+  return (typeof value === 'object' && value !== null) || typeof value === 'function'
+}
+
+function isNode(value: unknown): value is Node {
+  return isObject(value) && 'nodeType' in value
+}
+
+function callNatural(target: object, name: string, argument: string): unknown {
+  const method = natural(target, name)
+  return typeof method === 'function' ? method.call(target, argument) : null
+}
+
+function typeOf(node: Node): unknown {
+  return typeof node.nodeType === 'number' ? node.nodeType : natural(node, 'nodeType')
+}
 
 /** Whether a node is an element, in any realm. */
-export function isElement(node: Node | null | undefined): node is Element {
-  return node?.nodeType === 1
+export function isElement(node: unknown): node is Element {
+  return isNode(node) && typeOf(node) === 1
 }
 
 /** Whether a node is a text node, in any realm. */
 export function isText(node: Node): node is Text {
-  return node.nodeType === 3
+  return typeOf(node) === 3
+}
+
+/** The element's own name: `button`, `td`. */
+export function nameOf(element: Element): string {
+  if (typeof element.localName === 'string') return element.localName
+  const name = natural(element, 'localName')
+  return typeof name === 'string' ? name : ''
 }
 
 /** Whether an element is an HTML `input`. */
@@ -24,22 +59,67 @@ function isFrame(element: Element): element is HTMLIFrameElement {
   return element.localName === 'iframe' && 'contentDocument' in element
 }
 
-function isShadowRoot(node: Node | null): node is ShadowRoot {
-  return node?.nodeType === 11 && 'host' in node
-}
-
 function isSlot(element: Element): element is HTMLSlotElement {
   return element.localName === 'slot' && 'assignedNodes' in element
 }
 
-/** An attribute's value, or null. A form control named `getAttribute` hides the method of its form; then null too. */
+function isDocument(value: unknown): value is Document {
+  return isNode(value) && typeOf(value) === 9
+}
+
+/** An attribute's value, or null. */
 export function attribute(element: Element, name: string): string | null {
-  return typeof element.getAttribute === 'function' ? element.getAttribute(name) : null
+  if (typeof element.getAttribute === 'function') return element.getAttribute(name)
+  const value = callNatural(element, 'getAttribute', name)
+  return typeof value === 'string' ? value : null
 }
 
 /** The element's classes, id and name as one text, for the few hints that shops put nowhere else. */
 export function ownNames(element: Element): string {
   return `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'name') ?? ''}`
+}
+
+/** Whether an element fits a selector; false where the engine does not know the selector. */
+export function fits(element: Element, selector: string): boolean {
+  try {
+    return callNatural(element, 'matches', selector) === true
+  } catch {
+    return false
+  }
+}
+
+/** The nearest ancestor (or the element itself) that fits a selector, within its tree. */
+export function nearest(element: Element | null, selector: string): Element | null {
+  const found = element ? callNatural(element, 'closest', selector) : null
+  return isElement(found) ? found : null
+}
+
+/** The document's first element. */
+export function rootOf(document: Document): Element | null {
+  const root = natural(document, 'documentElement')
+  return isElement(root) ? root : null
+}
+
+/** The document's title. */
+export function titleOf(document: Document): string {
+  const title = natural(document, 'title')
+  return typeof title === 'string' ? title : ''
+}
+
+/** Elements of a document that fit a selector, in document order; at most `most`. */
+export function select(document: Document, selector: string, most: number): Element[] {
+  const list = callNatural(document, 'querySelectorAll', selector)
+  const found: Element[] = []
+  if (!isObject(list) || !isIterable(list)) return found
+  for (const each of list) {
+    if (found.length >= most) break
+    if (isElement(each)) found.push(each)
+  }
+  return found
+}
+
+function isIterable(value: object): value is Iterable<unknown> {
+  return Symbol.iterator in value
 }
 
 /** The document inside a frame of the same origin, or null. */
@@ -52,38 +132,69 @@ export function frameDocument(element: Element): Document | null {
   }
 }
 
-/** The parent as the page is drawn: through slots, out of shadow roots and out of same-origin frames. */
-export function drawnParent(node: Node): Element | null {
-  const slot = isElement(node) || isText(node) ? node.assignedSlot : null
-  if (slot) return slot
-  const parent = node.parentNode
-  if (isElement(parent)) return parent
-  if (isShadowRoot(parent)) return parent.host
-  return parent?.nodeType === 9 ? frameElementOf(node) : null
+/** The document an element belongs to. */
+export function ownerOf(element: Element): Document | null {
+  const owner = isDocument(element.ownerDocument) ? element.ownerDocument : natural(element, 'ownerDocument')
+  return isDocument(owner) ? owner : null
 }
 
-function frameElementOf(node: Node): Element | null {
+/** The view that knows computed styles, or null (a document made by a parser has none). */
+export function viewOf(element: Element): (Window & typeof globalThis) | null {
+  const document = ownerOf(element)
+  const view = document ? natural(document, 'defaultView') : null
+  return isView(view) ? view : null
+}
+
+function isView(value: unknown): value is Window & typeof globalThis {
+  return isObject(value) && 'getComputedStyle' in value
+}
+
+/** The parent as the page is drawn: through slots, out of shadow roots and out of same-origin frames. */
+export function drawnParent(node: Node): Element | null {
+  // Forms alone have their properties hidden by their fields; everything else is asked directly, which is faster.
+  const form = isElement(node) && nameOf(node) === 'form'
+  const slot = form ? natural(node, 'assignedSlot') : slotOf(node)
+  if (isElement(slot)) return slot
+  const parent = form ? natural(node, 'parentNode') : node.parentNode
+  if (isElement(parent)) return parent
+  if (isNode(parent) && 'host' in parent && isElement(parent.host)) return parent.host
+  return isDocument(parent) ? frameElementOf(parent) : null
+}
+
+function slotOf(node: Node): unknown {
+  return 'assignedSlot' in node ? node.assignedSlot : null
+}
+
+function frameElementOf(document: Document): Element | null {
   try {
-    return node.ownerDocument?.defaultView?.frameElement ?? null
+    const view = natural(document, 'defaultView')
+    return isView(view) ? view.frameElement : null
   } catch {
     return null
   }
+}
+
+/** An element's open shadow root, or null. */
+export function shadowOf(element: Element): ShadowRoot | null {
+  // A form cannot have one.
+  return nameOf(element) === 'form' ? null : (element.shadowRoot ?? null)
 }
 
 /** The child nodes as the page is drawn: a host's shadow tree, a slot's assigned nodes (or its fallback). */
 export function drawnChildren(element: Element): Node[] {
   const assigned = isSlot(element) ? element.assignedNodes() : []
   if (assigned.length > 0) return assigned
+  const form = nameOf(element) === 'form'
+  const first = form ? natural(element, 'firstChild') : (element.shadowRoot ?? element).firstChild
   const children: Node[] = []
-  let child = (element.shadowRoot ?? element).firstChild
-  while (child) {
-    children.push(child)
-    child = child.nextSibling
-  }
+  for (let child = isNode(first) ? first : null; child; child = nextOf(child)) children.push(child)
   return children
 }
 
-/** The view that knows computed styles, or null (a document made by a parser has none). */
-export function viewOf(element: Element): (Window & typeof globalThis) | null {
-  return element.ownerDocument.defaultView
+function nextOf(node: Node): Node | null {
+  if (node.nodeType === 3 || (isElement(node) && node.localName !== 'form' && typeof node.localName === 'string')) {
+    return node.nextSibling
+  }
+  const next = natural(node, 'nextSibling')
+  return isNode(next) ? next : null
 }

@@ -1,4 +1,4 @@
-import { attribute, drawnParent, isInput } from './dom.ts'
+import { attribute, drawnParent, isElement, isInput, nearest } from './dom.ts'
 import type { CheckoutReading } from './reading.ts'
 import { tidy } from './words.ts'
 
@@ -26,20 +26,16 @@ export function submitsOrder(
   submitter: Element | null,
 ): boolean {
   if (submitter && isPlaceOrder(reading, submitter)) return true
-  const own = reading.placeOrder.filter((control) => ownerOf(control) === form)
+  const own = reading.placeOrder.filter((control) => formOf(control) === form)
   if (own.length === 0) return false
   if (!submitter) return true
   const words = wordsOf(submitter)
   return words === '' || own.some((control) => wordsOf(control) === words)
 }
 
-function ownerOf(control: Element): Element | null {
-  if ('form' in control && control.form) return isForm(control.form) ? control.form : null
-  return control.closest('form')
-}
-
-function isForm(value: unknown): value is Element {
-  return typeof value === 'object' && value !== null && 'nodeType' in value
+function formOf(control: Element): Element | null {
+  if ('form' in control && control.form) return isElement(control.form) ? control.form : null
+  return nearest(control, 'form')
 }
 
 function wordsOf(control: Element): string {

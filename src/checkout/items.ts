@@ -1,4 +1,4 @@
-import { attribute, isInput, isSelect, ownNames } from './dom.ts'
+import { attribute, isInput, isSelect, nameOf, ownNames } from './dom.ts'
 import type { Liveness } from './liveness.ts'
 import type { PageCurrency } from './page-currency.ts'
 import type { Box, PageText } from './page-text.ts'
@@ -127,7 +127,7 @@ function countsInTables(context: ItemContext, summary: ReadonlySet<number>): Cou
 
 function closest(box: Box, name: string): Box | null {
   let at: Box | null = box
-  for (let step = 0; at && step < MOST_CLIMBS; step += 1, at = at.parent) if (at.element.localName === name) return at
+  for (let step = 0; at && step < MOST_CLIMBS; step += 1, at = at.parent) if (at.name === name) return at
   return null
 }
 
@@ -160,9 +160,9 @@ function contents(context: ItemContext, box: Box): { names: Words[]; figures: Fi
 function isName({ page, words }: ItemContext, item: Words): boolean {
   const text = withoutCount(item.text, words)
   if (!/\p{L}{2}/u.test(text)) return false
-  const name = item.box.element.localName
+  const { name } = item.box
   if (name === 'button' || name === 'label' || name === 'option' || name === 'select') return false
-  return !page.controls.some((control) => control === item.box.element && control.localName !== 'a')
+  return !page.controls.some((control) => control === item.box.element && nameOf(control) !== 'a')
 }
 
 function withoutCount(text: string, words: Vocabulary): string {
@@ -199,7 +199,7 @@ function readItem(context: ItemContext, box: Box, quantity: number): FoundItem |
 
 /** A link or heading names the thing; else the first words. */
 function bestName(context: ItemContext, names: readonly Words[]): string | null {
-  const strong = names.find((item) => /^(?:a|h[2-6]|strong|b)$/.test(item.box.element.localName))
+  const strong = names.find((item) => /^(?:a|h[2-6]|strong|b)$/.test(item.box.name))
   const item = strong ?? names[0]
   return item ? tidy(withoutCount(item.text, context.words)) : null
 }

@@ -37,16 +37,18 @@ function stripCounts(text: string): string {
 }
 
 function cutRemarks(text: string, words: Vocabulary): Meaning | null {
+  const whole = bestHit(text, words)
+  // Nothing in it is known: not even a remark would say what the figure is.
+  if (!whole) return null
   const plus = words.plus.first(text)
   if (plus?.at === 0) return bestKind(text.slice(plus.length).trim(), words)
   const included = words.included.first(text)
   const excluded = earlier(words.excluded.first(text), plus)
-  const whole = bestHit(text, words)
   // A known phrase that holds the word itself wins over cutting there: "total before tax", "after store credit".
-  if (whole && covers(whole.hit, included ?? excluded)) return whole.kind
+  if (covers(whole.hit, included ?? excluded)) return whole.kind
   if (excluded && (!included || excluded.at < included.at)) return withoutSomething(text, excluded, words)
   if (included) return withSomething(text, included, words)
-  return whole ? refine(text, whole.kind, words) : null
+  return refine(text, whole.kind, words)
 }
 
 function earlier(a: Hit | null, b: Hit | null): Hit | null {

@@ -26,7 +26,7 @@ export function mayHoldMoney(text: string): boolean {
 
 /** Cuts a text into tokens, left to right. Linear: every character is looked at by one pattern without nested repeats. */
 export function lex(text: string): Token[] {
-  const clean = normalisePrice(text).replace(/\n/gu, ' ')
+  const clean = /^[\x20-\x7e]*$/.test(text) ? text : normalisePrice(text).replace(/\n/gu, ' ')
   const tokens: Token[] = []
   let end = 0
   for (const match of clean.matchAll(TOKEN)) {

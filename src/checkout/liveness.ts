@@ -75,11 +75,11 @@ function choiceBoxes(page: PageText, stream: Stream): ReadonlySet<Box> {
   }
   for (const [box, count] of uses) {
     const [from, to] = stream.within(box)
-    if (box.element.localName === 'label' || (count === 1 && to - from <= 6 && !holdsForm(box))) boxes.add(box)
+    if (box.name === 'label' || (count === 1 && to - from <= 6 && !holdsForm(box))) boxes.add(box)
   }
   return boxes
 }
 
 function holdsForm(box: Box): boolean {
-  return box.element.localName === 'form' || box.element.localName === 'body' || box.element.localName === 'fieldset'
+  return box.name === 'form' || box.name === 'body' || box.name === 'fieldset'
 }

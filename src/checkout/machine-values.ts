@@ -1,4 +1,4 @@
-import { attribute, isInput } from './dom.ts'
+import { attribute, drawnParent, isInput, nameOf, nearest, select } from './dom.ts'
 import type { EvidenceSource } from './reading.ts'
 import { amountOf, readStructured, type StructuredData, type StructuredMoney } from './structured-money.ts'
 import { tidy } from './words.ts'
@@ -41,7 +41,7 @@ export function readMachineValues(document: Document): MachineValues {
 }
 
 function pick(document: Document, selector: string): Element[] {
-  return Array.from(document.querySelectorAll(selector)).slice(0, MOST_NODES)
+  return select(document, selector, MOST_NODES)
 }
 
 function parseJson(text: string): unknown {
@@ -65,7 +65,7 @@ export function readMicrodata(document: Document, types: Set<string>, orderNumbe
   }
   for (const element of pick(document, '[itemprop]')) {
     const property = attribute(element, 'itemprop')?.trim() ?? ''
-    const scope = element.parentElement?.closest('[itemscope]') ?? null
+    const scope = above(element)
     const type = scope ? scopeType(scope) : null
     if (property === 'orderNumber' || property === 'confirmationNumber') orderNumbers.push(machineValue(element))
     if (!PROPERTIES.test(property)) continue
@@ -87,6 +87,11 @@ export function readMicrodata(document: Document, types: Set<string>, orderNumbe
   return money
 }
 
+/** The thing an element belongs to: the nearest `itemscope` outside it. */
+function above(element: Element): Element | null {
+  return nearest(drawnParent(element), '[itemscope]')
+}
+
 function scopeType(scope: Element): string | null {
   return (
     attribute(scope, 'itemtype')
@@ -98,10 +103,10 @@ function scopeType(scope: Element): string | null {
 
 function outerType(scope: Element): string | null {
   let type = scopeType(scope)
-  let at = scope.parentElement?.closest('[itemscope]') ?? null
+  let at = above(scope)
   for (let step = 0; at && step < 20; step += 1) {
     type = scopeType(at) ?? type
-    at = at.parentElement?.closest('[itemscope]') ?? null
+    at = above(at)
   }
   return type
 }
@@ -120,7 +125,7 @@ function scopeCurrency(scope: Element, element: Element): string | null {
 }
 
 function machineValue(element: Element): string {
-  const value = attribute(element, 'content') ?? (element.localName === 'data' ? attribute(element, 'value') : null)
+  const value = attribute(element, 'content') ?? (nameOf(element) === 'data' ? attribute(element, 'value') : null)
   return tidy(value ?? element.textContent ?? '').slice(0, 80)
 }
 

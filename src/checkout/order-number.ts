@@ -1,4 +1,4 @@
-import { attribute, drawnParent } from './dom.ts'
+import { attribute, drawnParent, nameOf } from './dom.ts'
 import type { Liveness } from './liveness.ts'
 import type { PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
@@ -127,7 +127,7 @@ function numberBehind({ page, sight }: NumberContext, after: number, sure: boole
 
 function isPhone(element: Element): boolean {
   for (let at: Element | null = element, step = 0; at && step < 3; at = drawnParent(at), step += 1) {
-    if (at.localName === 'a' && (attribute(at, 'href') ?? '').startsWith('tel:')) return true
+    if (nameOf(at) === 'a' && (attribute(at, 'href') ?? '').startsWith('tel:')) return true
   }
   return false
 }

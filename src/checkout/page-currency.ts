@@ -40,8 +40,10 @@ const TAXES: readonly (readonly [RegExp, string])[] = [
   [/消費税/, 'JPY'],
   [/增值税/, 'CNY'],
 ]
+const TAX_NAMES = /[TPHQG]ST\b|T[PV][SQHP]\b|mva|消|增/i
 // Codes that are also words in capitals: "SHOP ALL", "TRY AGAIN".
 const ALSO_WORDS: ReadonlySet<string> = new Set(['ALL', 'TOP', 'TRY', 'CUP', 'MAD', 'PEN', 'COP', 'MOP', 'SOS'])
+const MOST_FIGURES = 400
 const CODES = /(?<![\p{L}\d])[A-Z]{3}(?![\p{L}\d])/gu
 const GENERIC_HOSTS: ReadonlySet<string> = new Set(
   'io co me tv cc ai fm gg to ws sh ac eu gs nu st la ms vc im je tk ly'.split(' '),
@@ -101,7 +103,7 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
     return witnesses[0] ?? settle(sign ? sign.codes : null)
   }
 
-  const usual = mostCommon(figures.map((figure) => of(figure, '')?.code ?? null))
+  const usual = mostCommon(figures.slice(0, MOST_FIGURES).map((figure) => of(figure, '')?.code ?? null))
   return { of, usual }
 }
 
@@ -147,7 +149,7 @@ interface Place extends CurrencyFinding {
 function placesOf({ stream, lang, host }: CurrencyContext): Place[] {
   const places: Place[] = []
   for (const item of stream.items) {
-    if (item.kind !== 'words' || item.text.length > 60) continue
+    if (item.kind !== 'words' || item.text.length > 60 || !TAX_NAMES.test(item.text)) continue
     for (const [pattern, code] of TAXES) {
       if (pattern.test(item.text))
         places.push({ code, why: 'the name of its tax', source: 'label', label: item.text, weight: 4 })

@@ -1,9 +1,23 @@
-import { attribute, drawnChildren, frameDocument, isElement, isInput, isSelect, isText } from './dom.ts'
+import {
+  attribute,
+  drawnChildren,
+  fits,
+  frameDocument,
+  isElement,
+  isInput,
+  isSelect,
+  isText,
+  nameOf,
+  rootOf,
+  shadowOf,
+} from './dom.ts'
 import { tidy } from './words.ts'
 
 /** One element of the page as it is drawn, with the range of leaves it holds. */
 export interface Box {
   readonly element: Element
+  /** The element's name: `td`. */
+  readonly name: string
   readonly parent: Box | null
   readonly depth: number
   /** First leaf inside. */
@@ -45,7 +59,7 @@ export interface PageText {
   readonly cut: boolean
 }
 
-const MOST_NODES = 60_000
+const MOST_NODES = 100_000
 const LONGEST_TEXT = 2_000
 // Deeper than any parser nests; a script could go on, and every climb would pay for it.
 const DEEPEST = 600
@@ -61,6 +75,8 @@ const BLOCKS = names(
 )
 const CELLS = names('td th tr li dt dd')
 const HEADINGS = names('h1 h2 h3 legend')
+// What is a control, a field or a frame even without an attribute.
+const OFTEN_BARE = names('button input select textarea iframe')
 const BUTTON_TYPES = names('submit image button')
 const SHOWN_VALUES = names('text number tel')
 // A cheap look at the element's own style attribute; the full answer is asked only where it matters.
@@ -79,7 +95,7 @@ interface Step {
 
 /**
  * Walks the page once as it is drawn - open shadow roots, slots and same-origin frames included - and leaves out what
- * markup alone already hides. Linear, not recursive, and stops after 60,000 nodes.
+ * markup alone already hides. Linear, not recursive, and stops after 100,000 nodes.
  */
 export function readPageText(document: Document): PageText {
   const leaves: Leaf[] = []
@@ -93,22 +109,23 @@ export function readPageText(document: Document): PageText {
   let spaced = true
   let nodes = 0
 
-  function enter(element: Element, parent: Step | null): void {
+  function enter(element: Element, name: string, parent: Step | null): void {
+    const bare = isBare(element)
     const box: Box = {
       element,
+      name,
       parent: parent?.box ?? null,
       depth: (parent?.box.depth ?? -1) + 1,
       from: leaves.length,
       to: leaves.length,
     }
     boxOf.set(element, box)
-    note(element)
-    const name = element.localName
+    note(element, name, bare)
     const block = BLOCKS.has(name) || CELLS.has(name)
-    const hush = attribute(element, 'aria-hidden') === 'true'
+    const hush = !bare && attribute(element, 'aria-hidden') === 'true'
     const step: Step = {
       box,
-      children: childrenOf(element),
+      children: childrenOf(element, name),
       next: 0,
       struck: (parent?.struck ?? false) || name === 'del' || name === 's' || name === 'strike',
       hushed: parent?.hushed ?? (hush ? box : null),
@@ -128,12 +145,13 @@ export function readPageText(document: Document): PageText {
     if (step.cell) cell += 1
   }
 
-  function note(element: Element): void {
-    if (isControl(element)) found.controls.push(element)
-    if (isField(element)) found.fields.push(element)
-    if (HEADINGS.has(element.localName) || attribute(element, 'role') === 'heading') found.headings.push(element)
-    if (element.localName === 'iframe') frames.push(element)
-    const target = element.localName === 'label' ? attribute(element, 'for') : null
+  function note(element: Element, name: string, bare: boolean): void {
+    if (bare && !HEADINGS.has(name) && !OFTEN_BARE.has(name) && !name.includes('-')) return
+    if (isControl(element, name)) found.controls.push(element)
+    if (isField(element, name)) found.fields.push(element)
+    if (HEADINGS.has(name) || attribute(element, 'role') === 'heading') found.headings.push(element)
+    if (name === 'iframe') frames.push(element)
+    const target = name === 'label' ? attribute(element, 'for') : null
     if (target) labelFor.set(target, element)
   }
 
@@ -148,21 +166,22 @@ export function readPageText(document: Document): PageText {
     spaced = /\s$/u.test(raw)
   }
 
-  const start = document.documentElement
-  if (start) enter(start, null)
+  const start = rootOf(document)
+  if (start) enter(start, nameOf(start), null)
   let step = stack.at(-1)
   while (step) {
     const child = step.children[step.next]
     step.next += 1
-    nodes += 1
+    if (child) nodes += 1
     if (!child || nodes > MOST_NODES) {
       step.box.to = leaves.length
       turn(step)
       stack.pop()
     } else if (isText(child)) {
       add(child.data, step)
-    } else if (isElement(child) && step.box.depth < DEEPEST && !isLeftOut(child)) {
-      enter(child, step)
+    } else if (isElement(child) && step.box.depth < DEEPEST) {
+      const name = nameOf(child)
+      if (!isLeftOut(child, name)) enter(child, name, step)
     }
     step = stack.at(-1)
   }
@@ -170,30 +189,30 @@ export function readPageText(document: Document): PageText {
   return { root, leaves, boxOf, ...found, frames, labelFor, cut: nodes > MOST_NODES }
 }
 
-function childrenOf(element: Element): readonly Node[] {
-  if (element.localName === 'iframe') {
-    const inner = frameDocument(element)?.documentElement
-    return inner ? [inner] : []
-  }
-  if (isSelect(element)) return []
-  if (element.localName !== 'details' || attribute(element, 'open') !== null) return drawnChildren(element)
-  return drawnChildren(element).filter((child) => isElement(child) && child.localName === 'summary')
+/** Without a single attribute: most of a page's elements, and nothing needs to be asked of them. */
+function isBare(element: Element): boolean {
+  return typeof element.hasAttributes === 'function' && !element.hasAttributes()
 }
 
-function isLeftOut(element: Element): boolean {
-  if (SKIPPED.has(element.localName) || attribute(element, 'hidden') !== null) return true
-  if (element.localName === 'dialog' && attribute(element, 'open') === null) return true
-  if (attribute(element, 'popover') !== null && !isOpenPopover(element)) return true
+function childrenOf(element: Element, name: string): readonly Node[] {
+  if (name === 'iframe') {
+    const inner = frameDocument(element)
+    const root = inner ? rootOf(inner) : null
+    return root ? [root] : []
+  }
+  if (name === 'select') return []
+  if (name !== 'details' || attribute(element, 'open') !== null) return drawnChildren(element)
+  return drawnChildren(element).filter((child) => isElement(child) && nameOf(child) === 'summary')
+}
+
+function isLeftOut(element: Element, name: string): boolean {
+  if (SKIPPED.has(name)) return true
+  if (isBare(element)) return name === 'dialog'
+  if (attribute(element, 'hidden') !== null) return true
+  if (name === 'dialog' && attribute(element, 'open') === null) return true
+  if (attribute(element, 'popover') !== null && !fits(element, ':popover-open')) return true
   const style = attribute(element, 'style')
   return style !== null && STYLED_AWAY.test(style)
-}
-
-function isOpenPopover(element: Element): boolean {
-  try {
-    return element.matches(':popover-open')
-  } catch {
-    return false
-  }
 }
 
 /** What a field shows as its own text: a button's words, the chosen option, or a sum the buyer cannot change. */
@@ -205,17 +224,15 @@ function shownValue(element: Element): string | null {
   return fixed && SHOWN_VALUES.has(element.type) ? element.value : null
 }
 
-function isField(element: Element): boolean {
-  const name = element.localName
+function isField(element: Element, name: string): boolean {
   if (name === 'select' || name === 'textarea') return true
   return isInput(element) && !BUTTON_TYPES.has(element.type) && element.type !== 'hidden'
 }
 
-function isControl(element: Element): boolean {
-  const name = element.localName
+function isControl(element: Element, name: string): boolean {
   if (name === 'button' || (isInput(element) && BUTTON_TYPES.has(element.type))) return true
   if (name === 'a' && attribute(element, 'href') !== null) return true
   const role = attribute(element, 'role')
   // A custom element without an open shadow root may be a button whose inside nobody can see.
-  return role === 'button' || role === 'link' || (name.includes('-') && element.shadowRoot === null)
+  return role === 'button' || role === 'link' || (name.includes('-') && shadowOf(element) === null)
 }

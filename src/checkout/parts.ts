@@ -45,7 +45,7 @@ function loose({ rows }: TotalContext): PricedRow[] {
   const seen = new Set<string>()
   return rows.filter((row) => {
     const key = `${row.meaning} ${row.value} ${row.label}`
-    if (!row.seen || seen.has(key) || isPageFurniture(row.figure.box)) return false
+    if (seen.has(key) || isPageFurniture(row.figure.box)) return false
     seen.add(key)
     return true
   })

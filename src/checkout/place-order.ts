@@ -1,5 +1,5 @@
 import type { Control } from './controls.ts'
-import { attribute, isInput } from './dom.ts'
+import { attribute, isInput, nameOf } from './dom.ts'
 import type { PageText } from './page-text.ts'
 import type { Evidence, Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
@@ -38,7 +38,7 @@ function isAccepted({ page, signs, hasTotal }: PlaceOrderContext, control: Contr
 }
 
 function isVagueOrder({ signs, hasTotal }: PlaceOrderContext, control: Control): boolean {
-  const submits = control.element.localName === 'button' || isInput(control.element)
+  const submits = nameOf(control.element) === 'button' || isInput(control.element)
   return control.kind === 'vague' && submits && hasTotal && (signs.payment || signs.terms)
 }
 

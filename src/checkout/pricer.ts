@@ -12,7 +12,7 @@ export interface Pricer {
 /** Makes a pricer for one page. `currency` settles decimals where a number alone does not (`1.234`). */
 export function createPricer(currency: string | null, lang: string | null): Pricer {
   const known = new Map<Figure, string | null>()
-  const locale = lang ?? undefined
+  const locale = lang !== null && isLocale(lang) ? { locale: lang } : {}
   return {
     amount(figure) {
       const before = known.get(figure)
@@ -22,7 +22,7 @@ export function createPricer(currency: string | null, lang: string | null): Pric
       const code = own ?? currency ?? undefined
       const parsed = parsePrice(`${figure.number}${code ? ` ${code}` : ''}`, {
         ...(code ? { currency: code } : {}),
-        ...(locale && isLocale(locale) ? { locale } : {}),
+        ...locale,
       })
       const sign = figure.negative && parsed && !/^-|^0(?:\.0*)?$/.test(parsed.amount) ? '-' : ''
       const amount = parsed ? sign + parsed.amount : null

@@ -1,6 +1,6 @@
 import { chooseTotal } from './choose-total.ts'
 import { readControls } from './controls.ts'
-import { attribute } from './dom.ts'
+import { attribute, rootOf, select } from './dom.ts'
 import { readItems, settleItems } from './items.ts'
 import { lexiconsFor } from './language.ts'
 import { type Lexicon, lexicons } from './lexicon/index.ts'
@@ -102,10 +102,10 @@ function worth(reading: CheckoutReading): number {
 }
 
 function langOf(document: Document): string | null {
-  const root = document.documentElement
+  const root = rootOf(document)
   const lang = root ? (attribute(root, 'lang') ?? attribute(root, 'xml:lang')) : null
   if (lang && lang.trim() !== '') return lang.trim()
-  const inner = document.querySelector('body[lang], main[lang], meta[http-equiv="content-language" i]')
+  const [inner] = select(document, 'body[lang], main[lang], meta[http-equiv="content-language" i]', 1)
   return inner ? (attribute(inner, 'lang') ?? attribute(inner, 'content')) : null
 }
 

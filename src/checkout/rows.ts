@@ -1,4 +1,4 @@
-import { attribute } from './dom.ts'
+import { attribute, nameOf } from './dom.ts'
 import { type Meaning, meaningOf, saysAside } from './label.ts'
 import type { Liveness } from './liveness.ts'
 import type { Box, PageText } from './page-text.ts'
@@ -15,8 +15,6 @@ export interface Row {
   readonly meaning: Meaning | null
   /** The smallest box that holds the amount and its label. */
   readonly box: Box
-  /** Whether the amount was found to be visible; not asked where no label that matters is near. */
-  readonly seen: boolean
 }
 
 interface Label {
@@ -33,22 +31,20 @@ const MOST_FIGURES = 3_000
  * neighbouring boxes, a label after its amount, labels in one column and amounts in another, a column's heading.
  */
 export function readRows(page: PageText, stream: Stream, words: Vocabulary, live: Liveness): Row[] {
-  const meanings = new Map<Words, Meaning | null>()
-  const means = (item: Words): Meaning | null => {
-    const known = meanings.get(item)
+  const meanings = new Map<string, Meaning | null>()
+  const means = ({ text }: Words): Meaning | null => {
+    const known = meanings.get(text)
     if (known !== undefined) return known
-    const meaning = meaningOf(item.text, words)
-    meanings.set(item, meaning)
+    const meaning = meaningOf(text, words)
+    meanings.set(text, meaning)
     return meaning
   }
   const rows: Row[] = []
   const near = nearKnownLabels(stream, means)
   for (const [index, figure] of stream.items.entries()) {
     if (figure.kind !== 'figure' || rows.length >= MOST_FIGURES) continue
-    if (!near.has(index) && !hasOwnLabel(figure)) {
-      // No label anywhere near: no style needs to be asked. It can still be an item's price.
-      rows.push({ figure, index, label: nearestWords(stream, index), meaning: null, box: figure.box, seen: false })
-    } else if (live.figure(index)) {
+    // No label anywhere near: nothing to pair, and no style needs to be asked.
+    if ((near.has(index) || hasOwnLabel(figure)) && live.figure(index)) {
       rows.push(readRow({ page, stream, words, live, means }, figure, index))
     }
   }
@@ -94,7 +90,6 @@ function readRow(context: Context, figure: Figure, index: number): Row {
     label: label.text,
     meaning: label.meaning,
     box,
-    seen: true,
   })
   if (figure.remark !== null) {
     return make(
@@ -173,7 +168,7 @@ function labelWithin(context: Context, box: Box, index: number): Label | null {
     if (column) return column
     if (amountsLead(items)) return bestLabel(context, takeWords(neighbours(context, index + 1, to)))
   }
-  if (box.element.localName === 'tr') return rowLabel(context, box, index)
+  if (box.name === 'tr') return rowLabel(context, box, index)
   const own = takeWords(neighbours(context, Math.max(from, index - REACH), index).reverse())
   if (own.length > 0) return bestLabel(context, own)
   const after = takeWords(neighbours(context, index + 1, Math.min(to, index + REACH)))
@@ -271,13 +266,13 @@ function columnHeading(context: Context, row: Box, index: number): Label | null 
 }
 
 function cellsOf(row: Element): Element[] {
-  return Array.from(row.children).filter((cell) => cell.localName === 'td' || cell.localName === 'th')
+  return Array.from(row.children).filter((cell) => nameOf(cell) === 'td' || nameOf(cell) === 'th')
 }
 
 function previousRow(row: Element): Element | null {
   if (row.previousElementSibling) return row.previousElementSibling
   const section = row.parentElement?.previousElementSibling
-  return section?.localName === 'thead' ? section.lastElementChild : null
+  return section && nameOf(section) === 'thead' ? section.lastElementChild : null
 }
 
 /** `/month`, `per month`, `× 4` right behind an amount make it a rate or an instalment. */

@@ -1,4 +1,4 @@
-import { attribute, drawnParent, viewOf } from './dom.ts'
+import { attribute, drawnParent, nameOf, ownerOf, rootOf, viewOf } from './dom.ts'
 
 /**
  * Whether a person can see an element. `spoken` is clipped away or moved out of the page for screen readers alone: its
@@ -24,6 +24,7 @@ const STRUCK_TAGS: ReadonlySet<string> = new Set(['del', 's', 'strike'])
 /** Makes the answers for one read of one page. */
 export function createSight(): Sight {
   const drawnBefore = new WeakMap<Element, Drawn>()
+  const sheets = new Map<Document, Sheet | null>()
   const struckBefore = new WeakMap<Element, boolean>()
 
   function seen(element: Element): Seen {
@@ -41,7 +42,7 @@ export function createSight(): Sight {
       at = drawnParent(at)
     }
     for (const each of path.reverse()) {
-      if (known.tree !== 'gone') known = drawn(each, known)
+      if (known.tree !== 'gone') known = drawn(each, known, sheet(each) !== null)
       drawnBefore.set(each, known)
     }
     return known.visible ? known.tree : 'gone'
@@ -53,13 +54,28 @@ export function createSight(): Sight {
     for (let step = 0; at && step < 4; step += 1) {
       let own = struckBefore.get(at)
       if (own === undefined) {
-        own = STRUCK_TAGS.has(at.localName) || styleOf(at).textDecoration.includes('line-through')
+        own = STRUCK_TAGS.has(nameOf(at)) || styleOf(at).textDecoration.includes('line-through')
         struckBefore.set(at, own)
       }
       if (own) return true
       at = drawnParent(at)
     }
     return false
+  }
+
+  function sheet(element: Element): Sheet | null {
+    const owner = ownerOf(element)
+    if (!owner) return null
+    const known = sheets.get(owner)
+    if (known !== undefined) return known
+    const made = sheetOf(element)
+    sheets.set(owner, made)
+    return made
+  }
+
+  function nowhere(element: Element): boolean {
+    const on = sheet(element)
+    return on !== null && isNowhere(element, on)
   }
 
   return { seen, struck, nowhere }
@@ -71,11 +87,11 @@ interface Drawn {
   readonly visible: boolean
 }
 
-function drawn(element: Element, parent: Drawn): Drawn {
+function drawn(element: Element, parent: Drawn, laidOut: boolean): Drawn {
   const look = styleOf(element)
   const own = look.visibility
   return {
-    tree: worse(parent.tree, ownLook(element, look)),
+    tree: worse(parent.tree, ownLook(element, look, laidOut)),
     visible: own === '' ? parent.visible : own !== 'hidden' && own !== 'collapse',
   }
 }
@@ -141,7 +157,8 @@ function computedStyle(element: Element): CSSStyleDeclaration | null {
 }
 
 function inlineStyle(element: Element): CSSStyleDeclaration | null {
-  return hasStyle(element) ? element.style : null
+  // A field named `style` would stand in the way on a form.
+  return hasStyle(element) && 'getPropertyValue' in element.style ? element.style : null
 }
 
 function hasStyle(element: Element): element is Element & ElementCSSInlineStyle {
@@ -152,17 +169,17 @@ function hasStyle(element: Element): element is Element & ElementCSSInlineStyle 
 const MOVED_AWAY =
   /scale\(\s*0\s*[,)]|translate\w*\(\s*(?:[^,)]*,\s*)?-?(?:[1-9]\d\d+%|[5-9]\d\dpx|[1-9]\d{3,}px)|matrix\(\s*0,\s*0,\s*0,\s*0/
 
-function ownLook(element: Element, look: Look): Seen {
+function ownLook(element: Element, look: Look, laidOut: boolean): Seen {
   if (attribute(element, 'hidden') !== null || look.display === 'none') return 'gone'
   if (look.opacity !== '' && Number.parseFloat(look.opacity) < 0.05) return 'gone'
   if (look.contentVisibility === 'hidden') return 'gone'
   if (pixels(look.fontSize, 16) < 2 || MOVED_AWAY.test(look.transform)) return 'gone'
   // Transparent letters over a picture of their own are a common effect, not a hidden text.
   if (isClear(look.color) && !look.backgroundClip.includes('text')) return 'gone'
-  return boxLook(look, element)
+  return boxLook(look, element, laidOut)
 }
 
-function boxLook(look: Look, element: Element): Seen {
+function boxLook(look: Look, element: Element, laidOut: boolean): Seen {
   const lifted = look.position === 'absolute' || look.position === 'fixed'
   if (lifted && /rect\(\s*[01](?:px)?[,\s]/.test(look.clip)) return 'spoken'
   if (/inset\(\s*(?:50|100)%|circle\(\s*0/.test(look.clipPath)) return 'spoken'
@@ -174,7 +191,7 @@ function boxLook(look: Look, element: Element): Seen {
     if (side <= 1) return 'spoken'
   }
   const names = attribute(element, 'class')
-  return names && SPOKEN_NAMES.test(names) && !names.includes('not-sr-only') && !hasLayout(element) ? 'spoken' : 'shown'
+  return names && SPOKEN_NAMES.test(names) && !names.includes('not-sr-only') && !laidOut ? 'spoken' : 'shown'
 }
 
 function pixels(value: string, otherwise: number): number {
@@ -190,22 +207,28 @@ function isClear(colour: string): boolean {
   return colour === 'transparent' || /^rgba\(.*,\s*0(?:\.0+)?\)$/.test(colour)
 }
 
-function hasLayout(element: Element): boolean {
-  const root = element.ownerDocument.documentElement
-  return root.getBoundingClientRect().height > 0
+interface Sheet {
+  readonly scrollX: number
+  readonly scrollY: number
+  readonly width: number
+  readonly range: Range
 }
 
-function nowhere(element: Element): boolean {
-  if (!hasLayout(element)) return false
-  // The contents, not the element: an element that is itself not drawn (`display: contents`) still shows its text.
-  const range = element.ownerDocument.createRange()
-  range.selectNodeContents(element)
-  const contents = range.getBoundingClientRect()
-  const box = contents.width > 0 ? contents : element.getBoundingClientRect()
-  if (box.width === 0 || box.height === 0) return true
+/** Measures of the page an element is on; null where nothing is laid out (jsdom, a parsed document). */
+function sheetOf(element: Element): Sheet | null {
+  const owner = ownerOf(element)
+  const root = owner ? rootOf(owner) : null
   const view = viewOf(element)
-  const scroll = view?.scrollY ?? 0
-  const aside = view?.scrollX ?? 0
-  const wide = element.ownerDocument.documentElement.scrollWidth
-  return box.right + aside <= 0 || box.bottom + scroll <= 0 || box.left + aside >= wide
+  if (!owner || !root || !view || root.getBoundingClientRect().height === 0) return null
+  return { scrollX: view.scrollX, scrollY: view.scrollY, width: root.scrollWidth, range: new view.Range() }
+}
+
+function isNowhere(element: Element, sheet: Sheet): boolean {
+  // The contents, not the element: an element that is itself not drawn (`display: contents`) still shows its text.
+  sheet.range.selectNodeContents(element)
+  const contents = sheet.range.getBoundingClientRect()
+  const own = typeof element.getBoundingClientRect === 'function' ? element.getBoundingClientRect() : contents
+  const box = contents.width > 0 ? contents : own
+  if (box.width === 0 || box.height === 0) return true
+  return box.right + sheet.scrollX <= 0 || box.bottom + sheet.scrollY <= 0 || box.left + sheet.scrollX >= sheet.width
 }

@@ -1,5 +1,5 @@
 import type { Control } from './controls.ts'
-import { attribute, isInput } from './dom.ts'
+import { attribute, isInput, nearest, titleOf } from './dom.ts'
 import type { MachineValues } from './machine-values.ts'
 import type { PageText } from './page-text.ts'
 import type { Stage } from './reading.ts'
@@ -76,15 +76,20 @@ export interface StageContext {
   readonly machine: MachineValues
 }
 
+const MOST_HEADINGS = 60
+
 /** Gathers the signs of one page. */
 export function readStageSigns(context: StageContext): StageSigns {
   const { page, words, sight, controls, machine } = context
   const headings = new Set<'cart' | 'checkout' | 'thanks' | 'history'>()
   const texts = [
-    context.document.title,
-    ...page.headings.filter((each) => sight.seen(each) !== 'gone').map((each) => textOf(page, each)),
+    titleOf(context.document),
+    ...page.headings
+      .slice(0, MOST_HEADINGS)
+      .filter((each) => sight.seen(each) !== 'gone')
+      .map((each) => textOf(page, each)),
   ]
-  for (const text of texts.slice(0, 60)) {
+  for (const text of texts) {
     if (text.length <= 120) for (const kind of words.stages.longest(plain(text)).keys()) headings.add(kind)
   }
   const kinds = new Set(controls.map((control) => control.kind))
@@ -132,7 +137,7 @@ function hasTerms(page: PageText, words: Vocabulary): boolean {
   return page.fields.some((field) => {
     if (!isInput(field) || field.type !== 'checkbox') return false
     const id = attribute(field, 'id')
-    const label = (id ? page.labelFor.get(id) : undefined) ?? field.closest('label')
+    const label = (id ? page.labelFor.get(id) : undefined) ?? nearest(field, 'label')
     const text = plain((label?.textContent ?? attribute(field, 'aria-label') ?? '').slice(0, 400))
     return words.terms.first(text) !== null
   })

@@ -1,8 +1,7 @@
 import type { CurrencyMark } from '../money/currency-names.ts'
-import { ownNames } from './dom.ts'
 import { type Find, findFigure, type PlacedToken } from './figure.ts'
-import { lex, mayHoldMoney } from './lexer.ts'
 import type { Box, Leaf, PageText } from './page-text.ts'
+import { commonBox, placeTokens } from './placed-tokens.ts'
 
 interface Place {
   /** The smallest box around it. */
@@ -55,7 +54,7 @@ const LONGEST_WORDS = 400
 /** Turns the leaves of a page into words and figures. Linear in the text. */
 export function readStream(page: PageText): Stream {
   const { leaves } = page
-  const tokens = placeTokens(page)
+  const { tokens, fragments } = placeTokens(page)
   const items: Item[] = []
   let words: { text: string; from: number; to: number } | null = null
 
@@ -87,7 +86,7 @@ export function readStream(page: PageText): Stream {
     const to = tokens[find.to - 1]?.leaf ?? from
     const text = textOf(tokens, leaves, find.from, find.to)
     let alone = true
-    for (let leaf = from; leaf <= to; leaf += 1) alone &&= isFragment(page, leaf)
+    for (let leaf = from; leaf <= to; leaf += 1) alone &&= fragments[leaf] ?? false
     const first = leaves[from]
     items.push({
       kind: 'figure',
@@ -127,83 +126,6 @@ export function readStream(page: PageText): Stream {
   run(0, tokens.length, null)
   flush()
   return { items, within: rangesOf(items, leaves.length) }
-}
-
-function placeTokens(page: PageText): PlacedToken[] {
-  const { leaves } = page
-  const tokens: PlacedToken[] = []
-  for (const [index, leaf] of leaves.entries()) {
-    const cut = mayHoldMoney(leaf.text)
-      ? lex(leaf.text)
-      : [{ kind: 'word' as const, text: leaf.text, gap: false, money: null }]
-    const fragment = isFragment(page, index, cut)
-    for (const [place, token] of cut.entries()) {
-      tokens.push({
-        ...token,
-        leaf: index,
-        first: place === 0,
-        last: place === cut.length - 1,
-        fragment,
-        cents: place === 0 && /^\d{2}$/.test(token.text) && looksLikeCents(leaf),
-        reach: place === 0 && index > 0 ? reach(page, index - 1, index) : token.gap ? 1 : 0,
-      })
-    }
-  }
-  return tokens
-}
-
-const fragments = new WeakMap<PageText, Map<number, boolean>>()
-
-/** Whether a leaf holds nothing but pieces of an amount: digits, marks, a currency. */
-function isFragment(page: PageText, index: number, cut?: ReturnType<typeof lex>): boolean {
-  const known = fragments.get(page) ?? new Map<number, boolean>()
-  fragments.set(page, known)
-  const before = known.get(index)
-  if (before !== undefined) return before
-  const text = page.leaves[index]?.text ?? ''
-  const tokens = cut ?? (text.length <= 40 && mayHoldMoney(text) ? lex(text) : null)
-  const answer =
-    tokens !== null &&
-    tokens.length <= 8 &&
-    tokens.every((token) => token.money !== null || !['word', 'percent'].includes(token.kind))
-  known.set(index, answer)
-  return answer
-}
-
-/** How far apart two neighbouring leaves are: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
-function reach(page: PageText, before: number, after: number): number {
-  const a = page.leaves[before]
-  const b = page.leaves[after]
-  if (!a || !b || a.cell !== b.cell) return 9
-  if (a.line === b.line) return b.spaced ? 1 : 0
-  const box = commonBox(a.box, b.box)
-  if (box.to - box.from > 8) return 9
-  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!isFragment(page, leaf)) return 9
-  return 2
-}
-
-function looksLikeCents(leaf: Leaf): boolean {
-  const name = leaf.box.element.localName
-  return (
-    !leaf.spaced ||
-    name === 'sup' ||
-    name === 'sub' ||
-    name === 'small' ||
-    /cent|dec|frac|minor|sup/i.test(ownNames(leaf.box.element))
-  )
-}
-
-/** The smallest box that holds both. */
-export function commonBox(a: Box, b: Box): Box {
-  let x = a
-  let y = b
-  while (x !== y) {
-    const up = x.depth >= y.depth ? x.parent : null
-    if (up) x = up
-    else if (y.parent) y = y.parent
-    else return x
-  }
-  return x
 }
 
 /** Whether the next token continues a run of words: the same text, or text flowing into an inner or outer element. */

@@ -63,7 +63,7 @@ export function priceRows(rows: readonly Row[], pricer: Pricer, currency: PageCu
     const amount = pricer.amount(row.figure)
     const value = amount === null ? null : scaled(amount)
     if (amount === null || value === null) return []
-    return [{ ...row, amount, value, money: row.seen ? currency.of(row.figure, row.label) : null }]
+    return [{ ...row, amount, value, money: currency.of(row.figure, row.label) }]
   })
 }
 
@@ -74,7 +74,7 @@ export function priceRows(rows: readonly Row[], pricer: Pricer, currency: PageCu
 export function rankTotals(context: TotalContext): Candidate[] {
   const buttons = controlsOf(context)
   const lines = itemRanges(context)
-  const rows = context.rows.filter((row) => row.seen)
+  const { rows } = context
   const labelled = rows
     .filter((row) => strengthOf(row, buttons) !== null && !isIn(lines, row.index))
     .slice(0, MOST_CANDIDATES)
@@ -93,7 +93,7 @@ function controlsOf({ page, rows, controls }: TotalContext): Buttons {
   for (const row of rows) {
     let box: Box | null = row.figure.box
     for (let step = 0; box && step < 5; step += 1, box = box.parent) {
-      if (!all.has(box.element) || box.element.localName.includes('-')) continue
+      if (!all.has(box.element) || box.name.includes('-')) continue
       buttons.set(row.index, known.get(box.element) ?? null)
       break
     }
@@ -275,8 +275,8 @@ export function isPageFurniture(start: Box): boolean {
   for (let box: Box | null = start; box; box = box.parent) {
     const element = box.element
     const role = attribute(element, 'role')
-    if (element.localName === 'nav' || role === 'navigation' || role === 'banner') return true
-    if (element.localName === 'header' && isTopLevel(box)) return true
+    if (box.name === 'nav' || role === 'navigation' || role === 'banner') return true
+    if (box.name === 'header' && isTopLevel(box)) return true
     if (SMALL_CART.test(ownNames(element))) return true
   }
   return false
@@ -284,7 +284,7 @@ export function isPageFurniture(start: Box): boolean {
 
 function isTopLevel(box: Box): boolean {
   for (let at = box.parent; at; at = at.parent) {
-    if (['main', 'form', 'section', 'article', 'aside', 'dialog'].includes(at.element.localName)) return false
+    if (['main', 'form', 'section', 'article', 'aside', 'dialog'].includes(at.name)) return false
   }
   return true
 }
@@ -292,7 +292,7 @@ function isTopLevel(box: Box): boolean {
 function isEmphasised(start: Box): boolean {
   let box: Box | null = start
   for (let step = 0; box && step < 4; step += 1, box = box.parent) {
-    if (['strong', 'b', 'h2', 'h3', 'h4', 'tfoot', 'output'].includes(box.element.localName)) return true
+    if (['strong', 'b', 'h2', 'h3', 'h4', 'tfoot', 'output'].includes(box.name)) return true
   }
   return false
 }

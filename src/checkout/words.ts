@@ -65,7 +65,6 @@ interface Entry<Key> {
 }
 
 const LETTER = /[\p{L}\p{M}]/u
-const STARTS = /(?<![\p{L}\p{M}])[\p{L}\p{M}]+|[^\p{L}\p{M}\s]/gu
 
 /**
  * Makes phrases searchable: by their first word, not by one large pattern, because thirty languages have many thousands.
@@ -75,6 +74,7 @@ const STARTS = /(?<![\p{L}\p{M}])[\p{L}\p{M}]+|[^\p{L}\p{M}\s]/gu
 export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key> {
   const byStart = new Map<string, Entry<Key>[]>()
   const open: Entry<Key>[] = []
+  const anywhere = lists.some((list) => !list.spaced)
   for (const { key, phrases, spaced } of lists) {
     for (const phrase of phrases) {
       const entry = entryOf(key, phrase, spaced)
@@ -89,13 +89,16 @@ export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key
 
   function* all(text: string): Generator<readonly [Key, Hit]> {
     const flat = flatten(text)
-    for (const { index: at, 0: word } of flat.matchAll(STARTS)) {
+    for (let at = 0; at < flat.length; ) {
+      const end = wordEnd(flat, at)
+      const word = flat.slice(at, end)
       for (const entry of byStart.get(word) ?? []) {
         if (fits(flat, at, entry)) yield [entry.key, { at, length: entry.text.length }]
       }
       for (const entry of open) if (fitsOpen(word, entry)) yield [entry.key, { at, length: word.length }]
+      at = end
     }
-    for (let at = 0; at < flat.length; at += 1) {
+    for (let at = 0; anywhere && at < flat.length; at += 1) {
       for (const entry of byStart.get(`*${flat[at]}`) ?? []) {
         if (flat.startsWith(entry.text, at)) yield [entry.key, { at, length: entry.text.length }]
       }
@@ -125,6 +128,19 @@ export function phraseFinder(lists: readonly Omit<PhraseList<true>, 'key'>[]): P
       return first
     },
   }
+}
+
+/** Where the word at `at` ends; a sign is a word of its own. */
+function wordEnd(text: string, at: number): number {
+  let end = at
+  while (end < text.length && isLetter(text, end)) end += 1
+  return Math.max(end, at + 1)
+}
+
+function isLetter(text: string, at: number): boolean {
+  const code = text.charCodeAt(at)
+  if (code < 0x80) return code >= 0x61 && code <= 0x7a
+  return (code >= 0xd800 && code <= 0xdfff) || LETTER.test(text.charAt(at))
 }
 
 /** Same length, so that places in it are places in the text. */

@@ -5,7 +5,8 @@ import { english } from './pages/english.ts'
 import { french } from './pages/french.ts'
 import { german } from './pages/german.ts'
 import { hostile } from './pages/hostile.ts'
-import { documentOf, inShort, type ShopPage } from './pages/page.ts'
+import { documentOf, type ShopPage } from './pages/page.ts'
+import { inShort } from './pages/short.ts'
 
 const pages: Readonly<Record<string, readonly ShopPage[]>> = { english, french, german, hostile }
 

@@ -1,5 +1,5 @@
 import { JSDOM } from 'jsdom'
-import type { CheckoutReading, Stage } from '../../../src/checkout/reading.ts'
+import type { Stage } from '../../../src/checkout/reading.ts'
 
 /** A page of an invented shop, and what a person reading it would say. */
 export interface ShopPage {
@@ -32,24 +32,4 @@ export function documentOf(page: ShopPage): Document {
   const dom = new JSDOM(`<!doctype html><html${lang}>${head}<body>${page.body}</body></html>`, { url: page.url })
   page.prepare?.(dom.window.document)
   return dom.window.document
-}
-
-/** A reading in the form in which pages state what they expect. */
-export function inShort(reading: CheckoutReading) {
-  return {
-    stage: reading.stage,
-    total: reading.total ? `${reading.total.amount} ${reading.total.currency}` : null,
-    orderNumber: reading.orderNumber,
-    placeOrder: reading.placeOrder.map(wordsOf),
-    parts: reading.parts.map((part) => `${part.kind} ${part.amount}`),
-    items: reading.items.map((item) => `${item.quantity} ${item.name} ${item.amount}`),
-  }
-}
-
-function wordsOf(control: Element): string {
-  const slotted = control.querySelector('slot')?.assignedNodes() ?? []
-  const shown = slotted.map((node) => node.textContent ?? '').join(' ') || (control.textContent ?? '')
-  const value =
-    control.localName === 'input' ? (control.getAttribute('value') ?? control.getAttribute('alt') ?? '') : shown
-  return value.replace(/\s+/g, ' ').trim() || (control.getAttribute('aria-label') ?? '')
 }
