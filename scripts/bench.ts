@@ -1,6 +1,7 @@
 // npm run bench: one JSON with medians and spread. Engine figures are of Node; the others of the built extension in a real
 // Chromium, with a live worker, the demo household and the demo shops. Milliseconds unless the name says otherwise.
 
+import type { Locator } from 'playwright-core'
 import { v7 } from 'uuid'
 import { demoHousehold } from '../demo-data/household.ts'
 import { startDemoShop } from '../demo-data/shop/server.ts'
@@ -9,6 +10,8 @@ import { openExtension } from '../tests/browser/extension.ts'
 import { goToCheckout, orderButton, panelOf, watchShops } from '../tests/browser/guarded-shop.ts'
 
 const ROUNDS = 40
+/** How long a button stays down. */
+const PRESS_MS = 50
 const today = calendarDate('2026-11-25')
 
 interface Spread {
@@ -23,16 +26,19 @@ const extension = await openExtension()
 await extension.ask('household.demo', {})
 await watchShops(extension, shop, ['corvid', 'fernhill'])
 
-const classic = await presses('fernhill', 'seed-mix:2,twine:1')
-const components = await presses('corvid', 'evening-piano:1')
+const classic = await presses('fernhill', 'seed-mix:2,twine:1', 'mouse')
+const components = await presses('corvid', 'evening-piano:1', 'mouse')
+const byKey = await presses('fernhill', 'seed-mix:2,twine:1', 'Enter')
 const verdict = await roundTrips()
 const result = {
   what: 'Tillside: from the press of the shop’s button to the verdict',
   node: process.version,
   engine_assess_us: engine(),
-  held_decision: { classic_form: classic.held, web_components: components.held },
+  held_decision: { classic_form: classic.held, web_components: components.held, by_enter_key: byKey.held },
   verdict_round_trip: verdict,
-  click_to_verdict_median: round(Math.max(classic.held.median, components.held.median) + verdict.median),
+  click_to_verdict_median: round(
+    Math.max(classic.held.median, components.held.median, byKey.held.median) + verdict.median,
+  ),
   click_to_verdict_limit: 16,
   panel_with_verdict_on_screen: { classic_form: classic.shown, web_components: components.shown },
 }
@@ -45,7 +51,11 @@ process.exitCode = result.click_to_verdict_median < result.click_to_verdict_limi
  * Presses the shop's button over and over, a fresh page each time. `held`: from the browser's time stamp of the click to
  * the moment the gate, having read the page and stopped the click, tells the worker. `shown`: to the panel's verdict.
  */
-async function presses(name: 'corvid' | 'fernhill', basket: string): Promise<{ held: Spread; shown: Spread }> {
+async function presses(
+  name: 'corvid' | 'fernhill',
+  basket: string,
+  by: 'mouse' | 'Enter',
+): Promise<{ held: Spread; shown: Spread }> {
   const held: number[] = []
   const shown: number[] = []
   const own = await extension.popup()
@@ -53,22 +63,8 @@ async function presses(name: 'corvid' | 'fernhill', basket: string): Promise<{ h
     const page = await goToCheckout(extension, shop, name, basket)
     const tab = await extension.tabId(page)
     // In the gate's own isolated world: its message to the worker is stamped on the way out.
-    await own.evaluate(async (tabId) => {
-      await chrome.scripting.executeScript({
-        target: { tabId },
-        func: () => {
-          const send = chrome.runtime.sendMessage.bind(chrome.runtime)
-          chrome.runtime.sendMessage = ((message: { command: string }) => {
-            if (message.command === 'page.held' && window.event) {
-              const took = performance.now() - window.event.timeStamp
-              document.documentElement.dataset.held = `${took} ${performance.timeOrigin + window.event.timeStamp}`
-            }
-            return send(message)
-          }) as typeof chrome.runtime.sendMessage
-        },
-      })
-    }, tab)
-    await orderButton(page, name).click()
+    await own.evaluate(stampMessages(tab))
+    await press(orderButton(page, name), by)
     const panel = await panelOf(page)
     await panel.locator('.verdict').waitFor()
     const seenAt = await panel.evaluate(() => performance.timeOrigin + performance.now())
@@ -82,6 +78,35 @@ async function presses(name: 'corvid' | 'fernhill', basket: string): Promise<{ h
   }
   await own.close()
   return { held: spread(held), shown: spread(shown) }
+}
+
+/** A press as people make it: the pointer comes to the button, and stays down for a moment; or the keyboard gets there. */
+async function press(button: Locator, by: 'mouse' | 'Enter'): Promise<void> {
+  if (by === 'mouse') {
+    await button.hover()
+    await button.click({ delay: PRESS_MS })
+  } else {
+    await button.focus()
+    await button.press('Enter', { delay: PRESS_MS })
+  }
+}
+
+/**
+ * Code for an own page: in the gate's isolated world, its message to the worker is stamped on the way out. A text, because
+ * the TypeScript runner names inner functions with a helper that the page does not have.
+ */
+function stampMessages(tabId: number): string {
+  const stamp = `() => {
+    const send = chrome.runtime.sendMessage.bind(chrome.runtime)
+    chrome.runtime.sendMessage = (message) => {
+      if (message.command === 'page.held' && window.event) {
+        const took = performance.now() - window.event.timeStamp
+        document.documentElement.dataset.held = took + ' ' + (performance.timeOrigin + window.event.timeStamp)
+      }
+      return send(message)
+    }
+  }`
+  return `chrome.scripting.executeScript({ target: { tabId: ${tabId} }, func: ${stamp} })`
 }
 
 /** From an extension page to the worker and back with the verdicts of all pots. */

@@ -60,6 +60,8 @@ function start(): void {
   }
   // The reader is sent for as soon as there is something to read: a press must not come before it.
   addEventListener('DOMContentLoaded', () => void lookNow(), { capture: true, once: true })
+  // A pointer or the keyboard comes to a control before it is pressed: by then the page has been read.
+  for (const type of ['pointerover', 'focusin']) addEventListener(type, warm, { capture: true, passive: true })
   new MutationObserver(lookSoon).observe(document, { childList: true, subtree: true, characterData: true })
   api.runtime.onMessage.addListener((said: ToGate) => hear(said))
   void send('page.hello', {}).then((answer) => {
@@ -93,6 +95,11 @@ function muffle(event: Event): void {
   if (page && !isGood(page)) event.stopImmediatePropagation()
 }
 
+function warm(event: Event): void {
+  if (watched && globalThis.tillsideReader && hasControl(event))
+    requestIdleCallback(() => globalThis.tillsideReader?.seen(currency))
+}
+
 /** Whether this total may be ordered now. The order counts as placed once its form is submitted, or at a press without a form. */
 function mayPass(page: SeenPage, event: Event): boolean {
   if (!isGood(page)) return false
@@ -124,18 +131,20 @@ function hold(event: Event, page: SeenPage): void {
   event.stopImmediatePropagation()
   if (curtain?.isOpen()) return
   const nonce = Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('')
-  curtain = drawCurtain(texts, () => {
+  // Told before anything is drawn: the worker weighs the order while the curtain rises.
+  const told = send('page.held', { nonce, because: because(page), page })
+  const raised = drawCurtain(texts, () => {
     // The person's own decision when Tillside cannot answer: once, for what the page shows now.
     letThrough = { read: page.total, until: performance.now() + 60_000 }
   })
+  curtain = raised
   if (!api.runtime?.id) {
-    curtain.say('gone')
+    raised.say('gone')
     return
   }
-  curtain.frame(api.runtime.getURL(`src/guard/panel/panel.html#${nonce}`))
-  const open = curtain
-  void send('page.held', { nonce, because: because(page), page }).then((answer) => {
-    if (!answer) open.say('noAnswer')
+  raised.frame(api.runtime.getURL(`src/guard/panel/panel.html#${nonce}`))
+  void told.then((answer) => {
+    if (!answer) raised.say('noAnswer')
   })
 }
 

@@ -2,6 +2,7 @@ import type { SeenFigure, SeenPage } from '../background/protocol.ts'
 import { readCheckout } from '../checkout/read-checkout.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import './reader-global.ts'
+import { cachedReading } from './reading-cache.ts'
 
 /*
  * The reader as it is brought into a page, by the gate on a watched shop or by the popup elsewhere. It only looks: it
@@ -11,11 +12,17 @@ import './reader-global.ts'
 const MOST_FIGURES = 12
 const LONGEST_TEXT = 200
 
+let currencyHint = ''
+const readNow = cachedReading(() => {
+  const url = location.href
+  return readCheckout(document, currencyHint === '' ? { url } : { url, currency: currencyHint })
+})
+
 globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
 
 function read(currency: string): CheckoutReading {
-  const url = location.href
-  return readCheckout(document, currency === '' ? { url } : { url, currency })
+  currencyHint = currency
+  return readNow()
 }
 
 function ordering(event: Event, currency: string): SeenPage | null {
