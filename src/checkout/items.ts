@@ -137,7 +137,10 @@ function itemBox(context: ItemContext, start: Box, summary: ReadonlySet<number>)
   for (let level = 0; box && level < MOST_CLIMBS; level += 1, box = box.parent) {
     const [from, to] = context.stream.within(box)
     if (to - from > 30) return null
-    for (let at = from; at < to; at += 1) if (summary.has(at)) return null
+    const sums = context.rows.filter((row) => row.index >= from && row.index < to && summary.has(row.index))
+    // A line of a table or list may call its own sum "total"; any other sum means that the box is too large.
+    const ownTotal = sums.length === 1 && sums[0]?.meaning === 'total' && (box.name === 'tr' || box.name === 'li')
+    if (sums.length > 0 && !ownTotal) return null
     const { names, figures } = contents(context, box)
     if (names.length > 0 && figures.length > 0) return box
   }
@@ -193,7 +196,10 @@ function readItem(context: ItemContext, box: Box, quantity: number): FoundItem |
     currency: code,
     box,
     shown: line?.value ?? null,
-    sure: quantity === 1 || product !== undefined,
+    sure:
+      quantity === 1 ||
+      product !== undefined ||
+      context.rows.some((row) => row.figure === line?.figure && row.meaning === 'total'),
   }
 }
 

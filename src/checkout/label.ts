@@ -99,8 +99,14 @@ function refine(text: string, kind: LabelKind, words: Vocabulary): LabelKind {
   return PARTS.find((part) => hits.has(part)) ?? kind
 }
 
-/** What a run of words means that may be several labels: a phrase for money aside anywhere in it counts. */
-export function saysAside(text: string, words: Vocabulary): boolean {
-  const near = plain(text.slice(0, 60))
-  return words.labels.longest(near).has('aside')
+/** Whether words right behind an amount make it one of many: `/month`, `each`, `× 4`. */
+export function saysRate(text: string, words: Vocabulary): boolean {
+  const near = plain(text.slice(0, 60)).replace(/^[\s*†]+/u, '')
+  const rate = words.rates.first(near)
+  return /^[x×]\s?\d/u.test(near) || (rate !== null && rate.at <= 1)
+}
+
+/** "2 items", "(3)": how many, and perhaps of what, but no word for a sum. */
+export function isCount(text: string): boolean {
+  return /^[^\p{L}\p{N}]*\d+(?:[^\p{L}\p{N}]+\p{L}+)?[^\p{L}\p{N}]*$/u.test(text)
 }

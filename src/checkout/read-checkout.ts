@@ -11,8 +11,8 @@ import { createPageCurrency } from './page-currency.ts'
 import { type PageText, readPageText } from './page-text.ts'
 import { partsOf } from './parts.ts'
 import { placeOrderControls } from './place-order.ts'
-import { createPricer } from './pricer.ts'
-import type { CheckoutReading, Evidence } from './reading.ts'
+import { createPricer, scaled } from './pricer.ts'
+import type { CheckoutReading, Evidence, ReadAmount, ReadPart } from './reading.ts'
 import { readRows } from './rows.ts'
 import { createSight, type Sight } from './sight.ts'
 import { decideStage, readStageSigns } from './stage.ts'
@@ -149,6 +149,7 @@ function readWith(ground: Ground, languages: readonly Lexicon[]): CheckoutReadin
   if (page.cut)
     evidence.push({ ...stageEvidence(stage, null), used: false, why: 'the page is too large: its end was not read' })
   const subtotals = new Set(priced.filter((row) => row.meaning === 'items').map((row) => row.value))
+  for (const value of remainders(choice.total, parts.parts)) subtotals.add(value)
   return {
     stage,
     total: barred ? null : choice.total,
@@ -158,6 +159,15 @@ function readWith(ground: Ground, languages: readonly Lexicon[]): CheckoutReadin
     placeOrder: placed.elements,
     evidence,
   }
+}
+
+/** What the items must have cost, by the total: without its other parts, and with the taxes contained. */
+function remainders(total: ReadAmount | null, parts: readonly ReadPart[]): number[] {
+  const value = total ? scaled(total.amount) : null
+  if (value === null) return []
+  const sum = (kept: readonly ReadPart[]): number => kept.reduce((all, part) => all + (scaled(part.amount) ?? 0), 0)
+  const others = parts.filter((part) => part.kind !== 'items')
+  return [value - sum(others), value - sum(others.filter((part) => part.kind !== 'tax'))]
 }
 
 function stageEvidence(stage: string, url: string | null): Evidence {

@@ -1,5 +1,5 @@
 import { attribute, nameOf } from './dom.ts'
-import { type Meaning, meaningOf, saysAside } from './label.ts'
+import { isCount, type Meaning, meaningOf, saysRate } from './label.ts'
 import type { Liveness } from './liveness.ts'
 import type { Box, PageText } from './page-text.ts'
 import type { Figure, Item, Stream, Words } from './stream.ts'
@@ -22,6 +22,7 @@ interface Label {
   readonly meaning: Meaning | null
 }
 
+const LABELLED_BY = ['aria-label', 'aria-labelledby', 'id']
 const MOST_LEVELS = 10
 const REACH = 12
 const MOST_FIGURES = 3_000
@@ -71,10 +72,13 @@ function nearKnownLabels(stream: Stream, means: (item: Words) => Meaning | null)
 }
 
 function hasOwnLabel(figure: Figure): boolean {
-  const element = figure.box.element
-  return (
-    ['aria-label', 'aria-labelledby', 'id'].some((name) => attribute(element, name) !== null) || figure.remark !== null
-  )
+  if (figure.remark !== null) return true
+  let box: Box | null = figure.box
+  for (let step = 0; box && step < 3 && box.to - box.from <= figure.to - figure.from + 3; step += 1, box = box.parent) {
+    const { element } = box
+    if (LABELLED_BY.some((name) => attribute(element, name) !== null)) return true
+  }
+  return false
 }
 
 function nearestWords(stream: Stream, index: number): string {
@@ -223,15 +227,16 @@ function takeWords(items: readonly Item[]): Words[] {
 }
 
 function bestLabel(context: Context, nearestFirst: readonly Words[]): Label {
-  const known = nearestFirst.find((item, place) => {
+  const known = nearestFirst.filter((item, place) => {
     const meaning = context.means(item)
     // A summary's heading is a label only for what stands right under it.
     return meaning !== null && meaning !== 'included' && (meaning !== 'summary' || place === 0)
   })
+  // "2 items" between a total and its amount counts things; it names the sum only where nothing else does.
+  const best = known.find((item) => !isCount(item.text)) ?? known[0]
   const remark = nearestFirst.find((item) => context.means(item) === 'included')
-  const item = known ?? remark ?? nearestFirst[0]
-  const meaning = item ? context.means(item) : null
-  return { text: item?.text ?? '', meaning: item === known || item === remark ? meaning : null }
+  const item = best ?? remark
+  return { text: (item ?? nearestFirst[0])?.text ?? '', meaning: item ? context.means(item) : null }
 }
 
 /** Labels first, then as many amounts: two columns. The n-th goes with the n-th. */
@@ -279,7 +284,5 @@ function previousRow(row: Element): Element | null {
 function followedByRate(context: Context, figure: Figure, index: number): boolean {
   const next = context.stream.items[index + 1]
   if (next?.kind !== 'words' || next.line !== figure.line || next.cell !== figure.cell) return false
-  const running = next.from === figure.to || next.box === figure.box || next.box === figure.box.parent
-  const small = /^[/\p{Ll}]/u.test(next.text) && next.text.length <= 25
-  return (running || small) && saysAside(next.text, context.words)
+  return saysRate(next.text, context.words)
 }

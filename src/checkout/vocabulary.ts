@@ -6,6 +6,7 @@ export interface Vocabulary {
   readonly labels: Phrases<LabelKind>
   readonly controls: Phrases<ControlKind>
   readonly stages: Phrases<StageWords>
+  readonly rates: PhraseFinder
   readonly included: PhraseFinder
   readonly excluded: PhraseFinder
   readonly plus: PhraseFinder
@@ -62,9 +63,12 @@ export function vocabularyOf(lexicons: readonly Lexicon[]): Vocabulary {
       lexicons.flatMap((lexicon) => keys.map((key) => ({ key, phrases: pick(lexicon, key), spaced: lexicon.spaced }))),
     )
   const made: Vocabulary = {
-    labels: index(labelKinds, (lexicon, kind) => lexicon.labels[kind]),
+    labels: index(labelKinds, (lexicon, kind) =>
+      kind === 'aside' ? [...lexicon.labels.aside, ...lexicon.rates] : lexicon.labels[kind],
+    ),
     controls: index(controlKinds, (lexicon, kind) => lexicon.controls[kind]),
     stages: index(stageWords, (lexicon, kind) => lexicon.stages[kind]),
+    rates: finder((lexicon) => lexicon.rates),
     included: finder((lexicon) => lexicon.included),
     excluded: finder((lexicon) => lexicon.excluded),
     plus: finder((lexicon) => lexicon.plus),

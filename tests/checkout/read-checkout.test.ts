@@ -1,14 +1,26 @@
 import { describe, expect, it } from 'vitest'
 import { mayBeCheckout } from '../../src/checkout/may-be-checkout.ts'
 import { readCheckout } from '../../src/checkout/read-checkout.ts'
+import { controls, numbers } from './pages/controls.ts'
 import { english } from './pages/english.ts'
 import { french } from './pages/french.ts'
 import { german } from './pages/german.ts'
 import { hostile } from './pages/hostile.ts'
+import { decoys, makes, signs } from './pages/makes.ts'
 import { documentOf, type ShopPage } from './pages/page.ts'
 import { inShort } from './pages/short.ts'
 
-const pages: Readonly<Record<string, readonly ShopPage[]>> = { english, french, german, hostile }
+const pages: Readonly<Record<string, readonly ShopPage[]>> = {
+  english,
+  french,
+  german,
+  hostile,
+  makes,
+  decoys,
+  signs,
+  controls,
+  numbers,
+}
 
 for (const [group, list] of Object.entries(pages)) {
   describe(`pages: ${group}`, () => {

@@ -62,6 +62,8 @@ export interface Lexicon {
   /** False for languages written without spaces, where a phrase may stand anywhere. */
   readonly spaced: boolean
   readonly labels: Readonly<Record<LabelKind, readonly string[]>>
+  /** Behind an amount: it is one of many, not the sum: "/month", "each". They count as `aside` words too. */
+  readonly rates: readonly string[]
   /** Opens a remark on what a sum contains: "incl.", "of which". What follows is no label. */
   readonly included: readonly string[]
   /** Opens a remark on what a sum leaves out: "excl.", "before". */
