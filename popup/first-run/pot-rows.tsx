@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 import { t } from '../../src/ui/text.ts'
 import { blankPot, type PotDraft } from '../pot-draft.ts'
 import { PotFields } from '../pot-fields.tsx'
@@ -16,7 +16,7 @@ export function PotRows(props: {
   const list = useRef<HTMLOListElement>(null)
   const goTo = useRef<number | null>(null)
   // A row that was just added, or that took the place of a removed one, gets the keyboard.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (goTo.current === null) return
     const rows = list.current?.querySelectorAll<HTMLInputElement>('.pot-name-field input')
     rows?.item(Math.min(goTo.current, rows.length - 1))?.focus()

@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks'
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { HouseholdView, Look } from '../../src/background/protocol.ts'
 import { hasSide, type Pot } from '../../src/book/household.ts'
 import type { EntryId } from '../../src/book/ids.ts'
@@ -33,7 +33,7 @@ export function QuickBox({ view, onLook }: { view: HouseholdView; onLook: (look:
   const spend = useEntry('spend.add', onLook)
   const fill = useEntry('fill.add', onLook)
   const undo = useEntry('entry.undo', onLook)
-  useEffect(() => input.current?.focus(), [])
+  useLayoutEffect(() => input.current?.focus(), [])
 
   const isFill = mode === 'fill'
   const open = household.pots.filter((p) => !p.archived)

@@ -24,7 +24,7 @@ export function t(key: TextKey, values: Values = {}): string {
 /**
  * A text that depends on a count, by the plural rules of the person's language. `{count}` is the count itself.
  *
- * @example tn('pots', 3) // 3 pots
+ * @example tn('archived_show', 2) // Show 2 archived pots
  */
 export function tn(base: PluralKey, count: number, values: Values = {}): string {
   const form = new Intl.PluralRules(locale()).select(count)

@@ -12,6 +12,7 @@ import {
   append,
   assess,
   type Book,
+  BookError,
   balances,
   type CalendarDate,
   calendarDate,
@@ -39,7 +40,6 @@ import {
   unplaced,
   withHousehold,
 } from '../../src/index.ts'
-import { AskError } from '../../src/ui/ask.ts'
 import { newEntryId } from '../../src/ui/new-id.ts'
 
 type Handlers = { [C in keyof OwnCommands]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
@@ -51,7 +51,6 @@ export class FakeWorker {
   damaged: string | null = null
   watched: string[] = []
   tags = new Map<string, OpenTag>()
-  closed: string[] = []
   /** Every command asked, in order. */
   readonly asked: { readonly command: string; readonly ask: unknown }[] = []
   /** When set, the next answers are withheld until it resolves. */
@@ -95,7 +94,7 @@ export class FakeWorker {
   }
 
   private ready(): Book {
-    if (!this.book) throw new AskError('no-household', 'There is no household yet.')
+    if (!this.book) throw new BookError('bad-household', 'There is no household yet.')
     return this.book
   }
 
@@ -209,10 +208,7 @@ export class FakeWorker {
       this.shopAt(at)
       return {}
     },
-    'panel.close': ({ nonce }) => {
-      this.closed.push(nonce)
-      return {}
-    },
+    'panel.close': () => ({}),
     'shop.watch': ({ origin }) => {
       this.watched = [...this.watched, new URL(origin).hostname]
       this.checkout = { ...this.checkout, watched: true }
@@ -247,8 +243,8 @@ const noPage: CheckoutLook = {
   heldBecause: null,
 }
 
-function unknownOrder(): AskError {
-  return new AskError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
+function unknownOrder(): BookError {
+  return new BookError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
 }
 
 function viewOf(book: Book, worker: FakeWorker): HouseholdView {

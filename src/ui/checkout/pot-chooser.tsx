@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 import type { HouseholdView, PotChoice } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import type { PotId } from '../../book/ids.ts'
@@ -26,7 +26,7 @@ export function PotChooser(props: {
   const place = pots.findIndex((p) => p.id === chosen)
 
   // A list that opens takes the keyboard, so that the first arrow or digit already counts.
-  useEffect(() => focusOn(list.current, Math.max(0, place)), [])
+  useLayoutEffect(() => focusOn(list.current, Math.max(0, place)), [])
 
   const goTo = (index: number): void => {
     const pot = pots[Math.min(Math.max(index, 0), pots.length - 1)]

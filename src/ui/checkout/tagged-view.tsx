@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { HouseholdView } from '../../background/protocol.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
@@ -27,7 +27,7 @@ export function TaggedView(props: {
   const balance = view.balances[tagged.pot]
   const back = useRef<HTMLButtonElement>(null)
   const undo = useUndo(tagged, props.onUndone)
-  useEffect(() => back.current?.focus(), [])
+  useLayoutEffect(() => back.current?.focus(), [])
   const values = { amount: amountText(tagged.amount), pot: pot?.name ?? tagged.pot }
   return (
     <section class="tagged">

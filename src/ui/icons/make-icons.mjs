@@ -17,7 +17,7 @@ try {
   for (const size of SIZES) {
     const page = await browser.newPage({ viewport: { width: size, height: size } })
     await page.setContent(`<style>body{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${svg}`)
-    await page.screenshot({ path: here(`icon-${size}.png`), omitBackground: true })
+    await page.screenshot({ path: here(`${size}.png`), omitBackground: true })
     await page.close()
   }
 } finally {
