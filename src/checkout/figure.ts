@@ -154,7 +154,8 @@ function bareness(
   const endsLeaf = last.last || !next || next.first || next.kind === 'close' || (next.kind === 'other' && next.last)
   const before = tokens[from - 1]
   const glued = before && !first.first && first.reach === 0 && before.kind !== 'open' && before.text !== ':'
-  if (glued || !endsLeaf) return null
+  const counted = before && !first.first && /^[×x#№]$/iu.test(before.text)
+  if (glued || counted || !endsLeaf) return null
   if (BARE_DECIMAL.test(number)) return 'decimal'
   const alone = first.fragment && (first.first || before?.first === true)
   return alone && /^\d{1,3}(?:[.,' ٬]?\d{3})*$|^\d{1,9}$/u.test(number) ? 'integer' : null

@@ -1,7 +1,9 @@
-import { attribute, isInput } from './dom.ts'
+import { attribute, isInput, nearest } from './dom.ts'
 import type { Box, PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
 import type { Figure, Item, Stream } from './stream.ts'
+
+export type Choice = 'offered' | 'chosen'
 
 /** Which items of the stream count, asked only where it matters, and remembered. */
 export interface Liveness {
@@ -9,8 +11,8 @@ export interface Liveness {
   words(index: number): boolean
   /** Whether a person sees this figure, not struck through, and not as a copy for screen readers. */
   figure(index: number): boolean
-  /** Whether the figure belongs to a choice (radio button, tick box): a price on offer, not a part of the sum. */
-  onOffer(figure: Figure): boolean
+  /** Whether the figure belongs to a choice (radio button, tick box): on offer, or chosen. Offers are not live. */
+  choice(figure: Figure): Choice | null
 }
 
 /** Makes the answers for one read. Styles are asked only for the items somebody wants to know about. */
@@ -35,7 +37,8 @@ export function createLiveness(page: PageText, stream: Stream, sight: Sight): Li
     if (isCopy(page.leaves[item.from]?.hushed ?? null)) return false
     const seen = sight.seen(item.box.element)
     if (item.kind === 'words') return seen !== 'gone'
-    return seen === 'shown' && !item.struck && !sight.struck(item.box.element) && !sight.nowhere(item.box.element)
+    if (seen !== 'shown' || choice(item) === 'offered') return false
+    return !item.struck && !sight.struck(item.box.element) && !sight.nowhere(item.box.element)
   }
 
   function live(index: number): boolean {
@@ -47,35 +50,40 @@ export function createLiveness(page: PageText, stream: Stream, sight: Sight): Li
     return answer
   }
 
-  return {
-    words: live,
-    figure: live,
-    onOffer: (figure) => {
-      for (let box: Box | null = figure.box, step = 0; box && step < 6; box = box.parent, step += 1) {
-        if (offers.has(box)) return true
-      }
-      return false
-    },
+  function choice(figure: Figure): Choice | null {
+    let box: Box | null = figure.box
+    for (let step = 0; box && step < 6; box = box.parent, step += 1) {
+      const known = offers.get(box)
+      if (known) return known
+    }
+    return null
   }
+
+  return { words: live, figure: live, choice }
 }
 
-/** The boxes of radio buttons and tick boxes with their texts: the label, or the small box around a single one. */
-function choiceBoxes(page: PageText, stream: Stream): ReadonlySet<Box> {
-  const choices = page.fields.filter((field) => isInput(field) && (field.type === 'radio' || field.type === 'checkbox'))
-  const boxes = new Set<Box>()
-  const uses = new Map<Box, number>()
-  for (const field of choices) {
+/** The boxes of radio buttons and tick boxes with their texts: the label, or one of several alike boxes of one choice. */
+function choiceBoxes(page: PageText, stream: Stream): ReadonlyMap<Box, Choice> {
+  const boxes = new Map<Box, Choice>()
+  const around = new Map<Box, Choice[]>()
+  const fields = page.fields.filter(isInput).filter((field) => field.type === 'radio' || field.type === 'checkbox')
+  const names = new Map<string, number>()
+  for (const field of fields) names.set(field.name, (names.get(field.name) ?? 0) + 1)
+  for (const field of fields) {
+    const choice: Choice = field.checked ? 'chosen' : 'offered'
     const id = attribute(field, 'id')
-    const label = id ? page.labelFor.get(id) : undefined
+    const label = (id ? page.labelFor.get(id) : undefined) ?? nearest(field, 'label')
     const own = label ? page.boxOf.get(label) : undefined
-    if (own) boxes.add(own)
+    if (own) boxes.set(own, choice)
+    if ((names.get(field.name) ?? 0) < 2) continue
     for (let box = page.boxOf.get(field)?.parent ?? null, step = 0; box && step < 4; box = box.parent, step += 1) {
-      uses.set(box, (uses.get(box) ?? 0) + 1)
+      around.set(box, [...(around.get(box) ?? []), choice])
     }
   }
-  for (const [box, count] of uses) {
+  for (const [box, choices] of around) {
     const [from, to] = stream.within(box)
-    if (box.name === 'label' || (count === 1 && to - from <= 6 && !holdsForm(box))) boxes.add(box)
+    const [only] = choices
+    if (only && choices.length === 1 && to - from <= 5 && !boxes.has(box) && !holdsForm(box)) boxes.set(box, only)
   }
   return boxes
 }

@@ -22,7 +22,10 @@ export function partsOf(context: TotalContext, total: Candidate | null): { parts
   const rows = total && total.group.length > 0 ? total.group : loose(context)
   const parts: ReadPart[] = []
   const evidence: Evidence[] = []
+  const said = new Set(rows.filter((row) => !row.chosen).map((row) => row.meaning))
   for (const row of rows) {
+    // The chosen way of sending is a part only where no line of the sum says it.
+    if (row.chosen && said.has(row.meaning)) continue
     const kind = row.meaning === null ? undefined : KINDS[row.meaning]
     if (!kind || !row.money || (total?.row.money && row.money.code !== total.row.money.code)) continue
     const amount = kind === 'discount' || kind === 'credit' ? takenOff(row.amount) : row.amount

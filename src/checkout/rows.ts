@@ -15,6 +15,8 @@ export interface Row {
   readonly meaning: Meaning | null
   /** The smallest box that holds the amount and its label. */
   readonly box: Box
+  /** The price of an option that is chosen: perhaps a part of the sum, perhaps shown again as one. */
+  readonly chosen: boolean
 }
 
 interface Label {
@@ -23,6 +25,8 @@ interface Label {
 }
 
 const LABELLED_BY = ['aria-label', 'aria-labelledby', 'id']
+const CHOSEN: ReadonlySet<Meaning> = new Set(['shipping', 'fee', 'tip'])
+const ON_CONTROLS: ReadonlySet<Meaning> = new Set(['summary', 'total', 'grandTotal', 'payable', 'dueNow'])
 const MOST_LEVELS = 10
 const REACH = 12
 const MOST_FIGURES = 3_000
@@ -81,11 +85,6 @@ function hasOwnLabel(figure: Figure): boolean {
   return false
 }
 
-function nearestWords(stream: Stream, index: number): string {
-  const before = stream.items[index - 1]
-  return before?.kind === 'words' ? before.text : ''
-}
-
 function readRow(context: Context, figure: Figure, index: number): Row {
   const { words, live } = context
   const make = (label: Label, box: Box): Row => ({
@@ -94,6 +93,7 @@ function readRow(context: Context, figure: Figure, index: number): Row {
     label: label.text,
     meaning: label.meaning,
     box,
+    chosen: live.choice(figure) === 'chosen',
   })
   if (figure.remark !== null) {
     return make(
@@ -101,8 +101,11 @@ function readRow(context: Context, figure: Figure, index: number): Row {
       figure.box,
     )
   }
-  if (live.onOffer(figure)) return make({ text: nearestWords(context.stream, index), meaning: 'aside' }, figure.box)
-  const found = namedLabel(context, figure) ?? searchLabel(context, figure, index)
+  if (live.choice(figure) === 'chosen') return make(...chosenLabel(context, figure, index))
+  const control = controlAround(figure)
+  const found = control
+    ? labelOnControl(context, control, index)
+    : (namedLabel(context, figure) ?? searchLabel(context, figure, index))
   const meaning = followedByRate(context, figure, index) ? 'aside' : found.label.meaning
   return make({ text: found.label.text, meaning }, found.box)
 }
@@ -156,6 +159,31 @@ function searchLabel(context: Context, figure: Figure, index: number): { label: 
   return unknown ?? { label: { text: '', meaning: null }, box: figure.box }
 }
 
+function controlAround(figure: Figure): Box | null {
+  let box: Box | null = figure.box
+  for (let step = 0; box && step < 5; step += 1, box = box.parent) {
+    if (box.name === 'button' || box.name === 'a' || attribute(box.element, 'role') === 'button') return box
+  }
+  return null
+}
+
+/** "Add $5.00 tip" offers; "Show order summary $56.50" repeats the total. What stands around a control says neither. */
+function labelOnControl(context: Context, control: Box, index: number): { label: Label; box: Box } {
+  const label = labelWithin(context, control, index) ?? { text: '', meaning: null }
+  const repeats = label.meaning !== null && ON_CONTROLS.has(label.meaning)
+  return { label: repeats ? label : { text: label.text, meaning: null }, box: control }
+}
+
+/** A chosen option counts for what the choice is about ("Shipping: ( ) by sea, (x) by air 9.00"), and never as a total. */
+function chosenLabel(context: Context, figure: Figure, index: number): [Label, Box] {
+  const own = searchLabel(context, figure, index)
+  for (let box: Box | null = own.box, level = 0; box && level < 6; level += 1, box = box.parent) {
+    const found = labelWithin(context, box, index)
+    if (found?.meaning && CHOSEN.has(found.meaning)) return [found, box]
+  }
+  return [{ text: own.label.text, meaning: 'aside' }, own.box]
+}
+
 /** "incl. VAT 8.93": a remark that is the only thing before its amount is that amount's label. */
 function beginsRow(context: Context, box: Box, index: number): boolean {
   const [from] = context.stream.within(box)
@@ -178,7 +206,9 @@ function labelWithin(context: Context, box: Box, index: number): Label | null {
   const after = takeWords(neighbours(context, index + 1, Math.min(to, index + REACH)))
   // An amount before its label: only where the box begins with that amount.
   const first = neighbours(context, from, index + 1)[0]
-  return after.length > 0 && first === context.stream.items[index] ? bestLabel(context, after) : null
+  const label = after.length > 0 && first === context.stream.items[index] ? bestLabel(context, after) : null
+  // Unknown words behind an amount ("via courier") are no label: one may still stand before it, further out.
+  return label?.meaning ? label : null
 }
 
 /** Amount, label, amount, label: every label stands behind its amount. */

@@ -184,6 +184,7 @@ function isPart(meaning: Meaning | null): boolean {
 
 function roleOf(row: PricedRow, total: PricedRow): Term['role'] | null {
   if (row.money?.code !== total.money?.code || row.figure.about) return null
+  if (row.chosen) return isPart(row.meaning) ? 'maybe' : null
   switch (row.meaning) {
     case 'items':
     case 'net':

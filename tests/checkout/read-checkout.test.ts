@@ -8,9 +8,11 @@ import { german } from './pages/german.ts'
 import { hostile } from './pages/hostile.ts'
 import { decoys, makes, signs } from './pages/makes.ts'
 import { documentOf, type ShopPage } from './pages/page.ts'
+import { platforms } from './pages/platforms.ts'
 import { inShort } from './pages/short.ts'
 
 const pages: Readonly<Record<string, readonly ShopPage[]>> = {
+  platforms,
   english,
   french,
   german,

@@ -310,6 +310,7 @@ export const fr: Lexicon = {
     'inclus',
     'incluse',
     'inclues',
+    'incluses',
     'incluant',
     'inclut',
     'comprise',
