@@ -136,7 +136,7 @@ function runsOn(leaves: readonly Leaf[], last: number, token: PlacedToken, text:
   if (!a || !b || token.leaf !== last + 1 || a.line !== b.line || a.cell !== b.cell) return false
   const box = commonBox(a.box, b.box)
   if (box === a.box || box === b.box) return true
-  return !b.spaced && /\p{L}$/u.test(text) && /^\p{Ll}+$/u.test(token.text)
+  return !b.spaced && /\p{L}$/u.test(text) && /^\p{Ll}+$/u.test(b.text)
 }
 
 /** Brackets that hold both an amount and words, and where they close. */
