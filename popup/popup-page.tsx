@@ -53,15 +53,13 @@ export function PopupPage({ tab }: { tab: number | null }) {
 }
 
 async function lookAt(tab: number | null): Promise<State> {
-  const [home, order] = await Promise.all([
-    ask('book.look', {}),
-    tab === null ? null : ask('checkout.look', { at: { tab } }).catch(orderNotRead),
-  ])
-  return { kind: 'answered', home, order }
+  const home = await ask('book.look', {})
+  const isReady = home.status === 'ready' && tab !== null
+  return { kind: 'answered', home, order: isReady ? await ask('checkout.look', { at: { tab } }).catch(notRead) : null }
 }
 
 /** The household is shown also when the tab's page cannot be looked at; only a silent worker stops everything. */
-function orderNotRead(error: unknown): null {
+function notRead(error: unknown): null {
   console.warn('Tillside: the tab could not be looked at.', error)
   return null
 }

@@ -2,10 +2,11 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { PopupPage } from '../../popup/popup-page.tsx'
 import type { OpenTag } from '../../src/background/protocol.ts'
-import { calendarDate, money, potId } from '../../src/index.ts'
+import { balances, calendarDate, money, potId } from '../../src/index.ts'
 import { newOrderId } from '../../src/ui/new-id.ts'
 import { fresh, state } from './fake-browser.ts'
-import { FakeWorker, shopPage, smallHousehold } from './fake-worker.ts'
+import { FakeWorker } from './fake-worker.ts'
+import { shopPage, smallHousehold } from './samples.ts'
 import { button, field, press, says, show, the, type, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))
@@ -207,11 +208,10 @@ describe('the order of a page', () => {
     expect(primary().textContent).toBe('Change the tag to Groceries')
     await press('Enter', the('.chooser input:checked', HTMLInputElement))
     await says('Tagged 61.20 to Groceries.')
-    const { balances } = (await look()).view
-    expect(balances[potId('groceries')]?.held.minor).toBe(6120)
+    expect(heldOf('groceries')).toBe(6120)
     button('Undo').click()
     await says('55.90 is tagged to Groceries, but the page now asks 61.20')
-    expect((await look()).view.balances[potId('groceries')]?.held.minor).toBe(5590)
+    expect(heldOf('groceries')).toBe(5590)
   })
 
   it('an order that is tagged and unchanged says what to do next', async () => {
@@ -228,69 +228,25 @@ describe('the order of a page', () => {
     await type(field('Order total'), '57')
     await says('This order of 57.00')
     await type(field('Why go on?'), 'half a rea')
-    await until(() => state.session.get('draft:reason:corvid-books.example') === 'half a rea')
+    await until(() => state.session.get('draft:reason:corvid-books.example 55.90') === 'half a rea')
     await open()
     await says('This order of 57.00')
     expect([field('Order total').value, chosen(), field('Why go on?').value]).toEqual(['57', 'garden', 'half a rea'])
   })
-})
 
-describe('watching a shop', () => {
-  it('asks the browser for this origin in the click itself, then the worker', async () => {
+  it('what was typed for one order is not taken for the next', async () => {
     await open()
-    button('Let Tillside hold untagged orders').click()
-    // Nothing was awaited yet: the browser's question must be the direct outcome of the click.
-    expect(state.requested).toEqual(['https://corvid-books.example/*'])
-    await says('Untagged orders on corvid-books.example are held.')
-    expect(worker.watched).toEqual(['corvid-books.example'])
-  })
-
-  it('takes a no for an answer', async () => {
-    state.permits = false
+    await press('1')
+    await type(field('Order total'), '57')
+    await says('This order of 57.00')
+    worker.checkout = shopPage('12.00')
     await open()
-    button('Let Tillside hold untagged orders').click()
-    await says('The browser gave no permission')
-    expect(worker.count('shop.watch')).toBe(0)
-  })
-
-  it('is ended by one click, and the permission is given back', async () => {
-    worker.checkout = shopPage('55.90', { watched: true })
-    await open()
-    button('Stop watching').click()
-    await says('Let Tillside hold untagged orders')
-    expect(state.removed).toContain('https://corvid-books.example/*')
+    expect(field('Order total').value).toBe('12.00')
+    expect(document.querySelector('input[name="pot"]:checked')).toBeNull()
   })
 })
 
-describe('a page that cannot be read', () => {
-  it('without access: says why, and the total can be typed', async () => {
-    worker.checkout = shopPage(null, { page: null, unread: 'no-access' })
-    await show(<PopupPage tab={7} />)
-    await until(() => document.querySelector('nav'))
-    button('This order').click()
-    await says('Tillside may read a page only after you press its button there')
-    expect(field('Order total').value).toBe('')
-    worker.checkout = shopPage('55.90')
-    button('Read this page').click()
-    await until(() => field('Order total').value === '55.90')
-  })
-
-  it('not a web page: says that there is no order here', async () => {
-    worker.checkout = new FakeWorker().checkout
-    await show(<PopupPage tab={7} />)
-    await until(() => document.querySelector('nav'))
-    button('This order').click()
-    await says('This tab shows no shop')
-  })
-})
-
-async function look() {
-  const reply = await worker.answer({ command: 'book.look', ask: {} })
-  if (!reply.ok || typeof reply.value !== 'object' || reply.value === null || !('view' in reply.value)) {
-    throw new Error('The household is not there.')
-  }
-  const { book } = worker
-  if (!book) throw new Error('The household is not there.')
-  const { balances } = await import('../../src/index.ts')
-  return { view: { balances: Object.fromEntries(balances(book)) } }
+/** What a pot has on hold, in cents. */
+function heldOf(pot: string): number | undefined {
+  return worker.book ? balances(worker.book).get(potId(pot))?.held.minor : undefined
 }

@@ -4,7 +4,8 @@ import { splitByNotes, usualSplit } from '../../popup/glance/quick-plan.ts'
 import { PopupPage } from '../../popup/popup-page.tsx'
 import { calendarDate, money, type Pot, potId } from '../../src/index.ts'
 import { fresh, state } from './fake-browser.ts'
-import { FakeWorker, smallHousehold } from './fake-worker.ts'
+import { FakeWorker } from './fake-worker.ts'
+import { smallHousehold } from './samples.ts'
 import { button, field, press, says, show, the, type, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))

@@ -5,7 +5,8 @@ import { calendarDate, money, potId } from '../../src/index.ts'
 import { ARM_AFTER_MS } from '../../src/ui/checkout/use-armed.ts'
 import { newOrderId } from '../../src/ui/new-id.ts'
 import { fresh } from './fake-browser.ts'
-import { FakeWorker, shopPage, smallHousehold } from './fake-worker.ts'
+import { FakeWorker } from './fake-worker.ts'
+import { shopPage, smallHousehold } from './samples.ts'
 import { button, press, says, show, the, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))

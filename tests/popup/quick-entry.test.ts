@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest'
 import { type Pot, potId } from '../../src/index.ts'
 import { matchPots, typeAhead } from '../../src/ui/pot-match.ts'
 import { readQuickLine } from '../../src/ui/quick-entry.ts'
-import { smallHousehold } from './fake-worker.ts'
+import { smallHousehold } from './samples.ts'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))
 

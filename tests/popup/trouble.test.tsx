@@ -3,7 +3,8 @@ import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { PopupPage } from '../../popup/popup-page.tsx'
 import { tabOfAddress } from '../../popup/tab-of-address.ts'
 import { fresh } from './fake-browser.ts'
-import { FakeWorker, smallHousehold } from './fake-worker.ts'
+import { FakeWorker } from './fake-worker.ts'
+import { smallHousehold } from './samples.ts'
 import { button, says, show, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))

@@ -42,9 +42,11 @@ export function OrderForm(props: {
   const isArmed = useArmed('nonce' in props.at)
   const onPage = pageTotal(look.page, household.currency)
   const start = onPage ?? standing?.amount
-  const [text, setText, forgetText] = useDraft(`total:${shop}`, start ? editText(start) : '')
-  const [typedPot, setPot, forgetPot] = useDraft(`pot:${shop}`)
-  const [reason, setReason, forgetReason] = useDraft(`reason:${shop}`)
+  // What was typed for one total must not be taken for the shop's next order.
+  const place = onPage ? `${shop} ${toDecimal(onPage)}` : shop
+  const [text, setText, forgetText] = useDraft(`total:${place}`, start ? editText(start) : '')
+  const [typedPot, setPot, forgetPot] = useDraft(`pot:${place}`)
+  const [reason, setReason, forgetReason] = useDraft(`reason:${place}`)
   const [missing, setMissing] = useState<'total' | 'pot' | 'reason' | null>(null)
 
   const read = readAmount(text, household.currency, locale())

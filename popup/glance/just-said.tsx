@@ -1,0 +1,40 @@
+import type { Look } from '../../src/background/protocol.ts'
+import type { Entry } from '../../src/book/entry.ts'
+import type { Household } from '../../src/book/household.ts'
+import { errorText } from '../../src/ui/error-text.ts'
+import { OutcomeMark } from '../../src/ui/mark.tsx'
+import { Notice } from '../../src/ui/notice.tsx'
+import { sayEntry } from '../../src/ui/say-entry.ts'
+import { t } from '../../src/ui/text.ts'
+import { useEntry } from './use-entry.ts'
+
+/** The entry that was just made, in a sentence, with its undo at hand. */
+export function JustSaid(props: {
+  readonly household: Household
+  readonly entry: Entry
+  readonly onLook: (look: Look) => void
+}) {
+  const { household, entry } = props
+  const { enter, isBusy, error } = useEntry('entry.undo', props.onLook)
+  return (
+    <>
+      <p class="quick-said">
+        <OutcomeMark outcome="allow" />
+        <span>{sayEntry(household, entry)}</span>
+        <button
+          type="button"
+          class="link"
+          disabled={isBusy}
+          onClick={() => void enter({ target: entry.id }, (id) => ({ id, target: entry.id }))}
+        >
+          {t('undo')}
+        </button>
+      </p>
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+    </>
+  )
+}
