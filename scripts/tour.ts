@@ -95,6 +95,7 @@ async function tagInPopup(extension: Extension): Promise<void> {
   const page = await goToCheckout(extension, shop, 'corvid', 'heron-waltz:2')
   const popup = await extension.popup(page)
   await choosePot(popup, 'Piano lessons')
+  await popup.locator('.verdict').waitFor()
   await picture(popup, '05-popup-at-checkout')
   await popup.keyboard.press('Enter')
   await popup.getByText(/Tagged .* to Piano lessons/).waitFor()
@@ -112,6 +113,7 @@ async function heldUntilTagged(extension: Extension): Promise<void> {
   await orderButton(page, 'fernhill').click()
   const panel = await panelOf(page)
   await choosePot(panel, 'Garden')
+  await panel.locator('.verdict').waitFor()
   await picture(page, '07-held')
   tell(
     'Fernhill, held',
@@ -138,6 +140,7 @@ async function lateTotal(extension: Extension): Promise<void> {
   await page.getByText('Calcul en cours').first().waitFor({ state: 'hidden' })
   await orderButton(page, 'lunaire').click()
   const second = await panelOf(page)
+  await second.locator('.order-form .verdict').waitFor()
   await picture(page, '09-total-changed')
   await pressTag(second)
   await backToShop(page, second)
@@ -174,6 +177,7 @@ async function warned(extension: Extension): Promise<void> {
   const panel = await panelOf(page)
   await choosePot(panel, 'Garden')
   await panel.getByLabel(words('reason_label')).fill('The old shears broke and the hedge is due')
+  await panel.locator('.verdict').waitFor()
   await picture(page, '11-warned')
   await pressTag(panel)
   await backToShop(page, panel)

@@ -7,6 +7,8 @@ import { Keeper } from './keeper.ts'
 import { browserMarker } from './marker.ts'
 import { classify } from './sender.ts'
 import { forgetTab } from './session.ts'
+import { watchShop } from './shop-commands.ts'
+import { originOf } from './shop-host.ts'
 import { registerGates } from './shops.ts'
 import { dateIn } from './today.ts'
 
@@ -32,6 +34,7 @@ browser.runtime.onMessage.addListener((message: unknown, sender: Runtime.Message
   dispatch(context, message, classify(sender)),
 )
 browser.tabs.onRemoved.addListener((tab) => void forgetTab(tab))
+browser.permissions.onAdded.addListener(({ origins }) => void watchGranted(origins ?? []))
 browser.permissions.onRemoved.addListener(() => void keepGates())
 browser.runtime.onInstalled.addListener(() => void keepGates())
 browser.runtime.onStartup.addListener(() => void keepGates())
@@ -43,4 +46,16 @@ void chrome.storage.local.setAccessLevel?.({ accessLevel: 'TRUSTED_CONTEXTS' })
 async function keepGates(): Promise<void> {
   const held = await context.keeper.look()
   await registerGates(held.status === 'ready' ? held.kept.head.watched : [])
+}
+
+/**
+ * A shop's permission is only ever asked for to watch it. The browser's question closes the popup that asked, so it is
+ * here that the yes arrives for certain.
+ */
+async function watchGranted(patterns: readonly string[]): Promise<void> {
+  if ((await context.keeper.look()).status !== 'ready') return
+  for (const pattern of patterns) {
+    const origin = originOf(pattern.replace(/\/\*$/, ''))
+    if (origin !== null) await watchShop(context, { origin })
+  }
 }
