@@ -7,6 +7,7 @@ import type {
   OwnCommands,
   Reply,
 } from '../../src/background/protocol.ts'
+import { Refusal } from '../../src/background/refusal.ts'
 import {
   accountId,
   append,
@@ -175,7 +176,7 @@ export class FakeWorker {
       return look
     },
     'checkout.look': ({ at }) => {
-      if ('nonce' in at && this.checkout.heldBecause === null) throw unknownOrder()
+      if ('nonce' in at && this.checkout.heldBecause === null) throw unknownNonce()
       return { ...this.checkout, tag: this.tagHere() }
     },
     'order.assess': ({ shop, total, order }) => {
@@ -222,7 +223,7 @@ export class FakeWorker {
   }
 
   private shopAt(at: At): string {
-    if ('nonce' in at && this.checkout.heldBecause === null) throw unknownOrder()
+    if ('nonce' in at && this.checkout.heldBecause === null) throw unknownNonce()
     return this.checkout.shop ?? ''
   }
 
@@ -242,8 +243,8 @@ const noPage: CheckoutLook = {
   heldBecause: null,
 }
 
-function unknownOrder(): BookError {
-  return new BookError('unknown-order', 'This panel holds no order. Go back to the shop and place the order again.')
+function unknownNonce(): Refusal {
+  return new Refusal('unknown-nonce', 'This panel holds no order. Go back to the shop and place the order again.')
 }
 
 function viewOf(book: Book, worker: FakeWorker): HouseholdView {

@@ -30,7 +30,7 @@ export function PanelPage({ nonce }: { nonce: string }) {
       setState(await lookAt(nonce))
     } catch (error) {
       // The worker knows no order held under this nonce in this tab.
-      const isStranger = error instanceof AskError && (error.code === 'unknown-order' || error.code === 'not-allowed')
+      const isStranger = error instanceof AskError && (error.code === 'unknown-nonce' || error.code === 'not-allowed')
       setState(isStranger ? { kind: 'stranger' } : { kind: 'failed', error })
     }
   }, [nonce])

@@ -26,7 +26,8 @@ export function PotChooser(props: {
   const place = pots.findIndex((p) => p.id === chosen)
 
   // A list that opens takes the keyboard, so that the first arrow or digit already counts.
-  useLayoutEffect(() => focusOn(list.current, Math.max(0, place)), [])
+  // It stays where it is: what stands above it is read first.
+  useLayoutEffect(() => focusOn(list.current, Math.max(0, place), true), [])
 
   const goTo = (index: number): void => {
     const pot = pots[Math.min(Math.max(index, 0), pots.length - 1)]
@@ -83,6 +84,6 @@ export function PotChooser(props: {
   )
 }
 
-function focusOn(list: HTMLElement | null, index: number): void {
-  list?.querySelectorAll('input').item(index)?.focus()
+function focusOn(list: HTMLElement | null, index: number, preventScroll = false): void {
+  list?.querySelectorAll('input').item(index)?.focus({ preventScroll })
 }
