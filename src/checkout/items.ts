@@ -31,6 +31,8 @@ export interface ItemContext {
 interface Count {
   readonly box: Box
   readonly quantity: number
+  /** The count and the name are one text. */
+  readonly named: boolean
 }
 
 const TIMES =
@@ -53,7 +55,7 @@ export function readItems(context: ItemContext): FoundItem[] {
   )
   const boxes = new Map<Box, Count[]>()
   for (const count of counts) {
-    const box = itemBox(context, count.box, summary)
+    const box = itemBox(context, count, summary)
     if (box) boxes.set(box, [...(boxes.get(box) ?? []), count])
   }
   const items: FoundItem[] = []
@@ -72,7 +74,8 @@ function countsInText({ stream, words, live }: ItemContext): Count[] {
   for (const [index, item] of stream.items.entries()) {
     if (item.kind !== 'words' || item.text.length > 120 || !/\d/.test(item.text)) continue
     const quantity = quantityIn(item.text, words)
-    if (quantity !== null && live.words(index)) counts.push({ box: item.box, quantity })
+    if (quantity !== null && live.words(index))
+      counts.push({ box: item.box, quantity, named: /\p{L}{2}/u.test(withoutCount(item.text, words)) })
   }
   return counts
 }
@@ -103,7 +106,7 @@ function countsInFields({ page }: ItemContext): Count[] {
     const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
     const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null
     const box = page.boxOf.get(field)
-    if (counting && quantity !== null && box) counts.push({ box, quantity })
+    if (counting && quantity !== null && box) counts.push({ box, quantity, named: false })
   }
   return counts
 }
@@ -120,7 +123,7 @@ function countsInTables(context: ItemContext, summary: ReadonlySet<number>): Cou
     if (!cell || !row || quantity === null) continue
     const place = Array.from(row.element.children).indexOf(cell.element)
     const heading = closest(row, 'table')?.element.querySelector('tr')?.children[place]?.textContent ?? ''
-    if (context.words.quantity.first(plain(heading))) counts.push({ box: cell, quantity })
+    if (context.words.quantity.first(plain(heading))) counts.push({ box: cell, quantity, named: false })
   }
   return counts
 }
@@ -132,8 +135,8 @@ function closest(box: Box, name: string): Box | null {
 }
 
 /** The smallest box around a count that also holds a name and a price; null when it would hold a sum's label too. */
-function itemBox(context: ItemContext, start: Box, summary: ReadonlySet<number>): Box | null {
-  let box: Box | null = start
+function itemBox(context: ItemContext, count: Count, summary: ReadonlySet<number>): Box | null {
+  let box: Box | null = count.box
   for (let level = 0; box && level < MOST_CLIMBS; level += 1, box = box.parent) {
     const [from, to] = context.stream.within(box)
     if (to - from > 30) return null
@@ -143,6 +146,8 @@ function itemBox(context: ItemContext, start: Box, summary: ReadonlySet<number>)
     if (sums.length > 0 && !ownTotal) return null
     const { names, figures } = contents(context, box)
     if (names.length > 0 && figures.length > 0) return box
+    // "2 × Mug" in a list is plain without a price.
+    if (count.named && names.length > 0 && (box.name === 'li' || box.name === 'tr')) return box
   }
   return null
 }
@@ -207,7 +212,20 @@ function readItem(context: ItemContext, box: Box, quantity: number): FoundItem |
 function bestName(context: ItemContext, names: readonly Words[]): string | null {
   const strong = names.find((item) => /^(?:a|h[2-6]|strong|b)$/.test(item.box.name))
   const item = strong ?? names[0]
-  return item ? tidy(withoutCount(item.text, context.words)) : null
+  return item ? tidy(withoutCount(firstLine(context, item), context.words)) : null
+}
+
+/** The text up to where an element ends and the next begins without a space: a name, and a note under it. */
+function firstLine({ page }: ItemContext, item: Words): string {
+  for (let leaf = item.from + 1; leaf <= item.to; leaf += 1) {
+    if (page.leaves[leaf]?.spaced) continue
+    const head = page.leaves
+      .slice(item.from, leaf)
+      .map(({ text }) => text)
+      .join(' ')
+    if (/\p{L}{2}/u.test(head) && item.text.startsWith(head)) return head
+  }
+  return item.text
 }
 
 /**

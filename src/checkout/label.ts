@@ -17,9 +17,19 @@ const LONGEST_LABEL = 120
  */
 export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   const text = plain(label.slice(-LONGEST_LABEL))
+  if (endsInBound(text, words)) return 'aside'
   const outside = text.replace(/[([（][^)\]）]*[)\]）]?/gu, ' ')
   const bare = stripCounts(outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside)
   return bare === '' ? null : cutRemarks(bare, words)
+}
+
+/** "Free shipping from": the amount that follows is a threshold. */
+function endsInBound(text: string, words: Vocabulary): boolean {
+  const end = text.replace(/[\s\p{P}\p{S}]+$/u, '')
+  // The last words are enough; the whole text may have the word anywhere.
+  const tail = end.slice(-40)
+  for (const hit of words.bounds.all(tail)) if (hit.at + hit.length === tail.length && hit.at > 0) return true
+  return false
 }
 
 /** `3 items`, `(2)`, `19 %`: how many, not what. Kept when nothing else is left. */

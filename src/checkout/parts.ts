@@ -1,3 +1,4 @@
+import type { FoundItem } from './items.ts'
 import type { Meaning } from './label.ts'
 import { takenOff } from './pricer.ts'
 import type { Evidence, PartKind, ReadPart } from './reading.ts'
@@ -26,7 +27,7 @@ export function partsOf(context: TotalContext, total: Candidate | null): { parts
   for (const row of rows) {
     // The chosen way of sending is a part only where no line of the sum says it.
     if (row.chosen && said.has(row.meaning)) continue
-    const kind = row.meaning === null ? undefined : KINDS[row.meaning]
+    const kind = row.meaning === null ? unnamedKind(context, total, row) : KINDS[row.meaning]
     if (!kind || !row.money || (total?.row.money && row.money.code !== total.row.money.code)) continue
     const amount = kind === 'discount' || kind === 'credit' ? takenOff(row.amount) : row.amount
     const label = row.label.replace(/\s*[:：]\s*$/u, '').trim()
@@ -42,6 +43,21 @@ export function partsOf(context: TotalContext, total: Candidate | null): { parts
     })
   }
   return { parts, evidence }
+}
+
+/** A row with an unknown label is a part only where the sum needs it: the items, if nothing else names them. */
+function unnamedKind(context: TotalContext, total: Candidate | null, row: PricedRow): PartKind | undefined {
+  if (!total?.closure || context.items.some((item) => isWithin(context, item, row))) return undefined
+  const named = total.group.some((other) => other.meaning === 'items')
+  const lines = context.items.reduce((sum, item) => sum + (item.shown ?? 0), 0)
+  if (!named && context.items.length > 0 && row.value === lines) return 'items'
+  if (!total.closure.used.some((term) => term.index === row.index)) return undefined
+  return named || row.value < 0 ? 'other' : 'items'
+}
+
+function isWithin({ stream }: TotalContext, item: FoundItem, row: PricedRow): boolean {
+  const [from, to] = stream.within(item.box)
+  return row.index >= from && row.index < to
 }
 
 function loose({ rows }: TotalContext): PricedRow[] {

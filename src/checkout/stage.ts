@@ -1,5 +1,6 @@
 import type { Control } from './controls.ts'
 import { attribute, isInput, nearest, titleOf } from './dom.ts'
+import { type Meaning, meaningOf } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
 import type { PageText } from './page-text.ts'
 import type { Stage } from './reading.ts'
@@ -24,6 +25,8 @@ export interface StageSigns {
   readonly addsToCart: boolean
   readonly product: boolean
   readonly orderData: boolean
+  /** The page has words for a sum to be paid, with or without an amount ("Total to pay" above a picture). */
+  readonly namesTotal: boolean
 }
 
 // Words of addresses, in the languages whose shops translate them. The last one in the path counts: `/checkout/cart`.
@@ -108,9 +111,11 @@ export function readStageSigns(context: StageContext): StageSigns {
     addsToCart: kinds.has('addToCart'),
     product: types.has('og:product') || (types.has('Product') && !types.has('Order') && !types.has('Invoice')),
     orderData: types.has('Order') || types.has('Invoice'),
+    namesTotal: kinds.has('pays') && namesTotal(context),
   }
 }
 
+const SUMS: ReadonlySet<Meaning> = new Set(['dueNow', 'payable', 'grandTotal', 'total'])
 const ADDRESS = /\b(?:street-address|address-line[123]|postal-code|address-level[1-4])\b/
 const CARD = /\bcc-(?:number|csc|exp|name)\b/
 const PAYMENT_NAMES =
@@ -131,6 +136,14 @@ function hasPayment(page: PageText, sight: Sight): boolean {
     )
   })
   return field || frame
+}
+
+function namesTotal({ stream, words, sight }: StageContext): boolean {
+  return stream.items.some((item) => {
+    if (item.kind !== 'words' || item.text.length > 40) return false
+    const meaning = meaningOf(item.text, words)
+    return meaning !== null && SUMS.has(meaning) && sight.seen(item.box.element) === 'shown'
+  })
 }
 
 function hasTerms(page: PageText, words: Vocabulary): boolean {
@@ -193,7 +206,8 @@ export function decideStage(signs: StageSigns, totalShown: boolean, hasNumber: b
     signs.url === 'checkout',
     signs.headings.has('checkout'),
   ].filter(Boolean)
-  if (orders && (paysHere || signs.url === 'checkout' || (signs.pays && totalShown))) return 'checkout'
+  if (orders && (paysHere || signs.url === 'checkout' || (signs.pays && (totalShown || signs.namesTotal))))
+    return 'checkout'
   if (isProduct(signs, totalShown, hasItems)) return 'product'
   if (signs.url === 'cart' && !signs.payment) return 'cart'
   if (signs.payment || signs.url === 'checkout' || (checkoutSigns.length >= 2 && !signs.toCheckout)) return 'checkout'

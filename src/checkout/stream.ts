@@ -76,7 +76,8 @@ export function readStream(page: PageText): Stream {
     const token = tokens[at]
     if (!token) return
     if (words && (words.text.length > LONGEST_WORDS || !runsOn(leaves, words.to, token, words.text))) flush()
-    const gap = token.gap || (token.first && (leaves[token.leaf]?.spaced ?? true))
+    const gap =
+      token.gap || (token.first && ((leaves[token.leaf]?.spaced ?? true) || partsWords(words?.text, token.text)))
     if (words) words = { text: words.text + (gap ? ' ' : '') + token.text, from: words.from, to: token.leaf }
     else words = { text: token.text, from: token.leaf, to: token.leaf }
   }
@@ -137,6 +138,11 @@ function runsOn(leaves: readonly Leaf[], last: number, token: PlacedToken, text:
   const box = commonBox(a.box, b.box)
   if (box === a.box || box === b.box) return true
   return !b.spaced && /\p{L}$/u.test(text) && /^\p{Ll}+$/u.test(b.text)
+}
+
+/** `<b>Heron Waltz</b>Ilse Ravndal`: a small letter and a capital touch only where a line is broken by style. */
+function partsWords(before: string | undefined, after: string): boolean {
+  return before !== undefined && /\p{Ll}$/u.test(before) && /^\p{Lu}/u.test(after)
 }
 
 /** Brackets that hold both an amount and words, and where they close. */

@@ -217,7 +217,7 @@ function termsOf(rows: readonly PricedRow[], total: PricedRow): Term[] {
     const role = roleOf(row, total)
     if (role === null) return []
     const value = role === 'discount' || role === 'credit' ? scaled(takenOff(row.amount)) : row.value
-    return value === null ? [] : [{ value, role }]
+    return value === null ? [] : [{ value, role, index: row.index }]
   })
 }
 

@@ -7,6 +7,7 @@ export interface Vocabulary {
   readonly controls: Phrases<ControlKind>
   readonly stages: Phrases<StageWords>
   readonly rates: PhraseFinder
+  readonly bounds: PhraseFinder
   readonly included: PhraseFinder
   readonly excluded: PhraseFinder
   readonly plus: PhraseFinder
@@ -69,6 +70,7 @@ export function vocabularyOf(lexicons: readonly Lexicon[]): Vocabulary {
     controls: index(controlKinds, (lexicon, kind) => lexicon.controls[kind]),
     stages: index(stageWords, (lexicon, kind) => lexicon.stages[kind]),
     rates: finder((lexicon) => lexicon.rates),
+    bounds: finder((lexicon) => lexicon.bounds),
     included: finder((lexicon) => lexicon.included),
     excluded: finder((lexicon) => lexicon.excluded),
     plus: finder((lexicon) => lexicon.plus),

@@ -54,6 +54,8 @@ export interface PhraseFinder {
   longest(text: string): Hit | null
   /** The first phrase found, or null. */
   first(text: string): Hit | null
+  /** Everything found, in the order of the text. */
+  all(text: string): Iterable<Hit>
 }
 
 interface Entry<Key> {
@@ -120,6 +122,7 @@ export function phraseFinder(lists: readonly Omit<PhraseList<true>, 'key'>[]): P
   const index = phraseIndex(lists.map((list) => ({ ...list, key: true as const })))
   return {
     longest: (text) => index.longest(text).get(true) ?? null,
+    all: (text) => [...index.all(text)].map(([, hit]) => hit),
     first(text) {
       let first: Hit | null = null
       for (const [, hit] of index.all(text)) {

@@ -15,7 +15,7 @@ describe('the sums of the Payment Request examples', () => {
       { value: 50_000, role: 'tax' },
       { value: 50_000, role: 'added' },
     ] as const
-    expect(closure(650_000, terms)).toEqual({ terms: 3, left: [] })
+    expect(closure(650_000, terms)).toMatchObject({ terms: 3, left: [] })
     expect(closure(650_001, terms)).toBeNull()
   })
 

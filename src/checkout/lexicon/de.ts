@@ -269,6 +269,18 @@ export const de: Lexicon = {
     'pro nacht',
     'pro person',
   ],
+  bounds: [
+    'ab',
+    'über',
+    'unter',
+    'bis',
+    'bis zu',
+    'mindestens',
+    'ab einem bestellwert von',
+    'mehr als',
+    'weniger als',
+    'ab einem einkaufswert von',
+  ],
   included: [
     'inkl',
     'inklusive',

@@ -190,6 +190,17 @@ export const es: Lexicon = {
     'por noche',
     'por persona',
   ],
+  bounds: [
+    'desde',
+    'a partir de',
+    'más de',
+    'superiores a',
+    'superior a',
+    'hasta',
+    'al menos',
+    'mínimo de',
+    'menos de',
+  ],
   included: [
     'incl',
     'incluido',

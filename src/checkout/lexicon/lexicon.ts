@@ -64,6 +64,8 @@ export interface Lexicon {
   readonly labels: Readonly<Record<LabelKind, readonly string[]>>
   /** Behind an amount: it is one of many, not the sum: "/month", "each". They count as `aside` words too. */
   readonly rates: readonly string[]
+  /** Right before an amount: a threshold or an end of a range ("free shipping from"), and no part of a sum. */
+  readonly bounds: readonly string[]
   /** Opens a remark on what a sum contains: "incl.", "of which". What follows is no label. */
   readonly included: readonly string[]
   /** Opens a remark on what a sum leaves out: "excl.", "before". */

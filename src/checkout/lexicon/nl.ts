@@ -178,6 +178,7 @@ export const nl: Lexicon = {
     'per nacht',
     'per persoon',
   ],
+  bounds: ['vanaf', 'boven', 'onder', 'tot', 'minimaal', 'minstens', 'meer dan', 'minder dan'],
   included: ['incl', 'inclusief', 'waarvan', 'inbegrepen', 'met', 'na'],
   excluded: ['excl', 'exclusief', 'zonder', 'ex', 'voor', 'exc'],
   plus: ['plus'],
