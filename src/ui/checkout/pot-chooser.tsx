@@ -25,9 +25,13 @@ export function PotChooser(props: {
   const typed = useRef({ letters: '', at: 0 })
   const place = pots.findIndex((p) => p.id === chosen)
 
-  // A list that opens takes the keyboard, so that the first arrow or digit already counts.
-  // It stays where it is: what stands above it is read first.
-  useLayoutEffect(() => focusOn(list.current, Math.max(0, place), true), [])
+  // A list that opens takes the keyboard, so that the first arrow or digit already counts. It stays where it is: what
+  // stands above is read first. When the pots come into their order for this shop, the keyboard goes along.
+  const first = pots[0]?.id
+  useLayoutEffect(() => {
+    const isHere = list.current?.contains(document.activeElement) || document.activeElement === document.body
+    if (isHere) focusOn(list.current, Math.max(0, place), true)
+  }, [first])
 
   const goTo = (index: number): void => {
     const pot = pots[Math.min(Math.max(index, 0), pots.length - 1)]
