@@ -1,16 +1,17 @@
-// Draws the PNG icons from sign.svg with the machine's Chromium. Run after changing the drawing:
-// node src/ui/icons/make-icons.mjs [path of the browser]
+// npm run icons: draws the PNG icons from src/ui/icons/sign.svg with the machine's Chromium. Run it after changing the
+// drawing.
 
 import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
+import { ensureChromium } from './set-up.mjs'
 
 const SIZES = [16, 32, 48, 128]
-const here = (name) => fileURLToPath(new URL(name, import.meta.url))
+const here = (name) => fileURLToPath(new URL(`../src/ui/icons/${name}`, import.meta.url))
 const svg = await readFile(here('sign.svg'), 'utf8')
 
 const browser = await chromium.launch({
-  executablePath: process.argv[2] ?? '/usr/bin/chromium',
+  executablePath: ensureChromium(),
   args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
 })
 try {
