@@ -1,6 +1,6 @@
 // The checks of `npm run check`, in the order a mistake is cheapest to find.
 import { spawnSync } from 'node:child_process'
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 import { root } from './set-up.mjs'
 
@@ -84,7 +84,9 @@ function scriptsOf(page) {
   return [...found].map((file) => folder + file)
 }
 
+/** The files under a folder, none where it is not there yet. */
 function filesUnder(folder) {
+  if (!existsSync(`${root}${folder}`)) return []
   return readdirSync(`${root}${folder}`, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => `${entry.parentPath}/${entry.name}`.slice(root.length))
