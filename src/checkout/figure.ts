@@ -133,7 +133,9 @@ function takesMark(tokens: readonly PlacedToken[], at: number, end: number, mark
   const following = at + 1 < end ? tokens[at + 1] : undefined
   if (!mark?.money) return false
   const cents = following?.kind === 'number' && CENTS.test(following.text) && following.reach === 0 && mark.reach === 0
-  if (following?.kind === 'number' && following.reach < mark.reach && !cents) return false
+  // One piece of text is written together: what stands in the same node outweighs what merely touches.
+  const sameNode = !mark.first && following?.first === true
+  if (following?.kind === 'number' && following.reach < mark.reach && !cents && !sameNode) return false
   const [before] = marks
   if (!before) return true
   // `$55.90 CAD` says one thing twice; `€10 $12` says two things.

@@ -1,4 +1,4 @@
-import { type Lexicon, lexicons } from './lexicon/index.ts'
+import type { Lexicon } from './lexicon/lexicon.ts'
 import { type Phrases, phraseIndex, plain } from './words.ts'
 
 const MOST_TEXTS = 400
@@ -7,24 +7,30 @@ const LONGEST_TEXT = 60
 const BELIEVED = 0.7
 const CLOSE = 0.6
 
-let everyWord: Phrases<string> | null = null
+const everyWord = new WeakMap<readonly Lexicon[], Phrases<string>>()
 
 /**
  * The lexicons that suit a page: that of its `lang` where its labels and buttons speak that language, else those that
  * explain most of them. A theme's `lang` is often wrong, and a page may mix two languages. All of them when nothing tells.
  *
  * @param texts short texts of the page: labels, buttons, headings
- * @example lexiconsFor('en', ['Sous-total', 'Livraison', 'Montant à régler'])[0]?.language // 'fr'
+ * @param lexicons the languages to choose from
+ * @example lexiconsFor('en', ['Sous-total', 'Livraison', 'Montant à régler'], lexicons)[0]?.language // 'fr'
  */
-export function lexiconsFor(lang: string | null, texts: Iterable<string>): readonly Lexicon[] {
-  everyWord ??= phraseIndex(lexicons.map(allOf))
+export function lexiconsFor(
+  lang: string | null,
+  texts: Iterable<string>,
+  lexicons: readonly Lexicon[],
+): readonly Lexicon[] {
+  const words = everyWord.get(lexicons) ?? phraseIndex(lexicons.map(allOf))
+  everyWord.set(lexicons, words)
   const scores = new Map<string, number>()
   let count = 0
   for (const text of texts) {
     if (text.length > LONGEST_TEXT) continue
     count += 1
     if (count > MOST_TEXTS) break
-    for (const [language, hit] of everyWord.longest(plain(text))) {
+    for (const [language, hit] of words.longest(plain(text))) {
       scores.set(language, (scores.get(language) ?? 0) + hit.length)
     }
   }

@@ -70,7 +70,7 @@ function nearKnownLabels(stream: Stream, means: (item: Words) => Meaning | null)
     if (item.kind !== 'words') continue
     const meaning = means(item)
     if (meaning === null || meaning === 'aside' || meaning === 'included') continue
-    for (let at = index - 4; at <= index + REACH; at += 1) near.add(at)
+    for (let at = index - 4; at <= index + 2 * REACH; at += 1) near.add(at)
   }
   return near
 }
