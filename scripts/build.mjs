@@ -34,7 +34,9 @@ await build({
 })
 await script('src/background/worker.ts', 'worker.js', 'es')
 await script('src/guard/gate.ts', 'gate.js', 'iife')
+await script('src/guard/languages.ts', 'languages.js', 'iife')
 await script('src/guard/reader.ts', 'reader.js', 'iife')
+await lexicons()
 
 await cp(at('src/ui/icons'), `${out}/icons`, { recursive: true, filter: (path) => !/\.(svg|ts|mjs)$/.test(path) })
 await messages()
@@ -54,6 +56,16 @@ async function script(input, fileName, format) {
       rolldownOptions: { input: at(input), output: { format, entryFileNames: fileName, codeSplitting: false } },
     },
   })
+}
+
+/** One small script per language: the lexicons are plain data, so each is its JSON, put where the reader finds it. */
+async function lexicons() {
+  const { lexicons } = await import(at('dist/library/checkout/lexicon/index.js'))
+  await mkdir(`${out}/lexicons`, { recursive: true })
+  for (const lexicon of lexicons) {
+    const code = `(globalThis.tillsideLexicons ??= []).push(${JSON.stringify(lexicon)})\n`
+    await writeFile(`${out}/lexicons/${lexicon.language}.js`, code)
+  }
 }
 
 /** The browser wants one message file per language: ours, and the sentences of the engine. */

@@ -1,13 +1,25 @@
 import browser from 'webextension-polyfill'
+import * as z from 'zod/mini'
+import { shopLanguages } from '../guard/page-languages.ts'
 import type { SeenPage } from './protocol.ts'
 import { pageRequests } from './schemas.ts'
-import { READER_FILE } from './shops.ts'
+import { LANGUAGES_FILE, READER_FILE } from './shops.ts'
 
 const seenPage = pageRequests['page.seen'].def.shape.page
 
-/** Brings the reader into a tab's top frame; it stays there until the page goes. @throws when the tab may not be read */
+/**
+ * Brings the reader into a tab's top frame, with the lexicons of the languages the page speaks; it stays there until the
+ * page goes. Safe to repeat.
+ *
+ * @throws when the tab may not be read
+ */
 export async function bringReader(tab: number): Promise<void> {
-  await browser.scripting.executeScript({ target: { tabId: tab }, files: [READER_FILE] })
+  const target = { tabId: tab }
+  await browser.scripting.executeScript({ target, files: [LANGUAGES_FILE] })
+  const [found] = await browser.scripting.executeScript({ target, func: () => globalThis.tillsideLanguages ?? [] })
+  const languages = z.array(z.string()).safeParse(found?.result).data ?? []
+  const lexicons = languages.filter((l) => shopLanguages.includes(l)).map((l) => `lexicons/${l}.js`)
+  await browser.scripting.executeScript({ target, files: [...lexicons, READER_FILE] })
 }
 
 /**

@@ -7,6 +7,7 @@ import browser from 'webextension-polyfill'
 
 export const GATE_FILE = 'gate.js'
 export const READER_FILE = 'reader.js'
+export const LANGUAGES_FILE = 'languages.js'
 
 const idOf = (host: string): string => `gate:${host}`
 /** Both schemes and `www.`: the permission for one origin bounds what is really injected. */

@@ -1,4 +1,5 @@
 export { isPlaceOrder, submitsOrder } from './is-place-order.ts'
 export { mayBeCheckout } from './may-be-checkout.ts'
-export { type ReadOptions, readCheckout } from './read-checkout.ts'
+export { readCheckout } from './read-checkout.ts'
+export type { ReadOptions } from './read-page.ts'
 export type * from './reading.ts'

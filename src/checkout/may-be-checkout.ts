@@ -18,16 +18,16 @@ const ORDER =
  */
 export function mayBeCheckout(document: Document, url: string): boolean {
   if (PATH.test(url.replace(/^[a-z]+:\/\/[^/]*/i, '')) || document.querySelector(FIELDS)) return true
-  const text = textOf(document)
+  const text = pageText(document)
   return TOTAL.test(text) || ORDER.test(text)
 }
 
 /** The page's text, open shadow roots and the texts of buttons that are inputs included; cut where it gets long. */
-function textOf(root: Document | ShadowRoot): string {
+export function pageText(root: Document | ShadowRoot): string {
   let text = (root.nodeType === 9 ? root.querySelector('body') : root)?.textContent ?? ''
   for (const element of root.querySelectorAll('*')) {
     if (text.length > 400_000) break
-    if (element.shadowRoot) text += ` ${textOf(element.shadowRoot)}`
+    if (element.shadowRoot) text += ` ${pageText(element.shadowRoot)}`
     else if (element.localName === 'input') text += ` ${element.getAttribute('value') ?? ''}`
   }
   return text.slice(0, 400_000)

@@ -1,4 +1,5 @@
 import type { SeenPage } from '../background/protocol.ts'
+import type { Lexicon } from '../checkout/lexicon/lexicon.ts'
 
 /** What the reader, once brought into a page, offers the gate and the worker in our own isolated world. */
 export interface PageReader {
@@ -12,5 +13,7 @@ export interface PageReader {
 }
 
 declare global {
+  /** The words of the page's languages: each `lexicons/*.js` brought in before the reader adds its own. */
+  var tillsideLexicons: readonly Lexicon[] | undefined
   var tillsideReader: PageReader | undefined
 }

@@ -1,5 +1,5 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
-import { readCheckout } from '../checkout/read-checkout.ts'
+import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
@@ -15,7 +15,8 @@ const LONGEST_TEXT = 200
 let currencyHint = ''
 const readNow = cachedReading(() => {
   const url = location.href
-  return readCheckout(document, currencyHint === '' ? { url } : { url, currency: currencyHint })
+  const options = currencyHint === '' ? { url } : { url, currency: currencyHint }
+  return readPage(document, options, globalThis.tillsideLexicons ?? [])
 })
 
 globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
