@@ -1,5 +1,6 @@
+import { saysLater, type TotalContext } from './add-up.ts'
 import type { Evidence, ReadAmount } from './reading.ts'
-import { type Candidate, rankTotals, saysLater, type TotalContext } from './total.ts'
+import { type Candidate, rankTotals } from './total.ts'
 
 /** The total, the row it came from, and what was seen on the way. */
 export interface TotalChoice {

@@ -80,7 +80,7 @@ export function readControls(page: PageText, words: Vocabulary, sight: Sight): C
 }
 
 /** The control's accessible name as far as it is its own: what it shows, else what its label attributes say. */
-export function ownWords(page: PageText, element: Element): string {
+function ownWords(page: PageText, element: Element): string {
   const box = page.boxOf.get(element)
   if (!box || box.to - box.from > 12) return ''
   const shown = page.leaves.slice(box.from, box.to).map((leaf) => leaf.text)

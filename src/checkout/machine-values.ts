@@ -1,13 +1,7 @@
-import { attribute, drawnParent, isInput, nameOf, nearest, select } from './dom.ts'
+import { attribute, isInput } from './dom.ts'
+import { type MachineMoney, pick, readMicrodata } from './microdata.ts'
 import type { EvidenceSource } from './reading.ts'
-import { amountOf, readStructured, type StructuredData, type StructuredMoney } from './structured-money.ts'
-import { tidy } from './words.ts'
-
-/** An amount a page states for machines, with where it was found. */
-export interface MachineMoney extends StructuredMoney {
-  readonly source: EvidenceSource
-  readonly element: Element | null
-}
+import { amountOf, readStructured, type StructuredData } from './structured-money.ts'
 
 /** Everything a page states for machines. None of it is visible, so none of it is ever the total by itself. */
 export interface MachineValues extends Omit<StructuredData, 'money'> {
@@ -17,10 +11,10 @@ export interface MachineValues extends Omit<StructuredData, 'money'> {
 }
 
 const LONGEST_JSON = 500_000
-const MOST_NODES = 2_000
+
 const META_AMOUNT = /^(?:product:(?:sale_)?price:amount|og:price:amount)$/
+
 const META_CURRENCY = /^(?:product:(?:sale_)?price:currency|og:price:currency)$/
-const PROPERTIES = /^(?:price|lowPrice|highPrice|minPrice|maxPrice|totalPrice)$/
 
 /** Reads JSON-LD, microdata, price metadata and autofill tokens. Broken data is passed over. */
 export function readMachineValues(document: Document): MachineValues {
@@ -40,10 +34,6 @@ export function readMachineValues(document: Document): MachineValues {
   return { money, types, orderNumbers, ordered, currencies: currenciesOf(document, money) }
 }
 
-function pick(document: Document, selector: string): Element[] {
-  return select(document, selector, MOST_NODES)
-}
-
 function parseJson(text: string): unknown {
   if (text.length > LONGEST_JSON) return null
   try {
@@ -51,82 +41,6 @@ function parseJson(text: string): unknown {
   } catch {
     return null
   }
-}
-
-/**
- * Amounts in microdata. The value is `content` (on a `meta`, and on the spans of shops that write it there), a `data`
- * value, or the text.
- */
-export function readMicrodata(document: Document, types: Set<string>, orderNumbers: string[]): MachineMoney[] {
-  const money: MachineMoney[] = []
-  for (const scope of pick(document, '[itemscope][itemtype]')) {
-    const type = scopeType(scope)
-    if (type) types.add(type)
-  }
-  for (const element of pick(document, '[itemprop]')) {
-    const property = attribute(element, 'itemprop')?.trim() ?? ''
-    const scope = above(element)
-    const type = scope ? scopeType(scope) : null
-    if (property === 'orderNumber' || property === 'confirmationNumber') orderNumbers.push(machineValue(element))
-    if (!PROPERTIES.test(property)) continue
-    const currency = scope ? scopeCurrency(scope, element) : null
-    const found = amountOf(machineValue(element), currency)
-    if (!found) continue
-    const outer = scope ? outerType(scope) : null
-    money.push({
-      path: `${type ?? ''}/${property}`,
-      type,
-      outer,
-      property,
-      amount: found.amount,
-      currency: found.currency ?? currency,
-      source: 'microdata',
-      element,
-    })
-  }
-  return money
-}
-
-/** The thing an element belongs to: the nearest `itemscope` outside it. */
-function above(element: Element): Element | null {
-  return nearest(drawnParent(element), '[itemscope]')
-}
-
-function scopeType(scope: Element): string | null {
-  return (
-    attribute(scope, 'itemtype')
-      ?.trim()
-      .split(/\s+/u)[0]
-      ?.replace(/^.*[/#]/u, '') ?? null
-  )
-}
-
-function outerType(scope: Element): string | null {
-  let type = scopeType(scope)
-  let at = above(scope)
-  for (let step = 0; at && step < 20; step += 1) {
-    type = scopeType(at) ?? type
-    at = above(at)
-  }
-  return type
-}
-
-/** The currency of the same thing: the nearest before the amount, else the first after it. */
-function scopeCurrency(scope: Element, element: Element): string | null {
-  let before: string | null = null
-  for (const each of Array.from(scope.querySelectorAll('[itemprop~="priceCurrency"]')).slice(0, 50)) {
-    const code = machineValue(each).toUpperCase()
-    if (!/^[A-Z]{3}$/.test(code)) continue
-    const follows = (element.compareDocumentPosition(each) & 4) !== 0
-    if (follows) return before ?? code
-    before = code
-  }
-  return before
-}
-
-function machineValue(element: Element): string {
-  const value = attribute(element, 'content') ?? (nameOf(element) === 'data' ? attribute(element, 'value') : null)
-  return tidy(value ?? element.textContent ?? '').slice(0, 80)
 }
 
 /** Price metadata of a product page. */

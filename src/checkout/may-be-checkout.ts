@@ -17,9 +17,15 @@ const ORDER =
  * @example mayBeCheckout(document, 'https://shop.example/kasse') // true
  */
 export function mayBeCheckout(document: Document, url: string): boolean {
-  if (PATH.test(url.replace(/^[a-z]+:\/\/[^/]*/i, '')) || document.querySelector(FIELDS)) return true
-  const text = pageText(document)
-  return TOTAL.test(text) || ORDER.test(text)
+  if (PATH.test(url.replace(/^[a-z]+:\/\/[^/]*/i, ''))) return true
+  try {
+    if (document.querySelector(FIELDS)) return true
+    const text = pageText(document)
+    return TOTAL.test(text) || ORDER.test(text)
+  } catch {
+    // A form named like one of the document's own methods stands in the way: then the reader had better look.
+    return true
+  }
 }
 
 /** The page's text, open shadow roots and the texts of buttons that are inputs included; cut where it gets long. */

@@ -1,16 +1,5 @@
-import {
-  attribute,
-  drawnChildren,
-  fits,
-  frameDocument,
-  isElement,
-  isInput,
-  isSelect,
-  isText,
-  nameOf,
-  rootOf,
-  shadowOf,
-} from './dom.ts'
+import { attribute, isElement, isText, nameOf, rootOf } from './dom.ts'
+import { childrenOf, isBare, isControl, isField, isLeftOut, names, OFTEN_BARE, shownValue } from './page-elements.ts'
 import { tidy } from './words.ts'
 
 /** One element of the page as it is drawn, with the range of leaves it holds. */
@@ -60,28 +49,21 @@ export interface PageText {
 }
 
 const MOST_NODES = 100_000
+
 const LONGEST_TEXT = 2_000
+
 // Deeper than any parser nests; a script could go on, and every climb would pay for it.
 const DEEPEST = 600
 
-const names = (text: string): ReadonlySet<string> => new Set(text.split(' '))
-const SKIPPED = names(
-  'head script style template noscript svg math canvas object embed audio textarea datalist map progress meter title',
-)
 const BLOCKS = names(
   'address article aside blockquote body button caption center details dialog div dl fieldset figcaption figure footer form ' +
     'h1 h2 h3 h4 h5 h6 header hgroup hr html iframe label legend main menu nav ol p pre search section select summary table tbody ' +
     'tfoot thead ul br',
 )
+
 const CELLS = names('td th tr li dt dd')
+
 const HEADINGS = names('h1 h2 h3 legend')
-// What is a control, a field or a frame even without an attribute.
-const OFTEN_BARE = names('button input select textarea iframe')
-const BUTTON_TYPES = names('submit image button')
-const SHOWN_VALUES = names('text number tel')
-// A cheap look at the element's own style attribute; the full answer is asked only where it matters.
-const STYLED_AWAY =
-  /(?:^|;)\s*(?:display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse)|opacity\s*:\s*0(?:\.0+)?\s*(?:;|!|$))/i
 
 interface Step {
   readonly box: Box
@@ -187,52 +169,4 @@ export function readPageText(document: Document): PageText {
   }
   const root = start ? (boxOf.get(start) ?? null) : null
   return { root, leaves, boxOf, ...found, frames, labelFor, cut: nodes > MOST_NODES }
-}
-
-/** Without a single attribute: most of a page's elements, and nothing needs to be asked of them. */
-function isBare(element: Element): boolean {
-  return typeof element.hasAttributes === 'function' && !element.hasAttributes()
-}
-
-function childrenOf(element: Element, name: string): readonly Node[] {
-  if (name === 'iframe') {
-    const inner = frameDocument(element)
-    const root = inner ? rootOf(inner) : null
-    return root ? [root] : []
-  }
-  if (name === 'select') return []
-  if (name !== 'details' || attribute(element, 'open') !== null) return drawnChildren(element)
-  return drawnChildren(element).filter((child) => isElement(child) && nameOf(child) === 'summary')
-}
-
-function isLeftOut(element: Element, name: string): boolean {
-  if (SKIPPED.has(name)) return true
-  if (isBare(element)) return name === 'dialog'
-  if (attribute(element, 'hidden') !== null) return true
-  if (name === 'dialog' && attribute(element, 'open') === null) return true
-  if (attribute(element, 'popover') !== null && !fits(element, ':popover-open')) return true
-  const style = attribute(element, 'style')
-  return style !== null && STYLED_AWAY.test(style)
-}
-
-/** What a field shows as its own text: a button's words, the chosen option, or a sum the buyer cannot change. */
-function shownValue(element: Element): string | null {
-  if (isSelect(element)) return element.options[element.selectedIndex]?.textContent ?? null
-  if (!isInput(element)) return null
-  if (BUTTON_TYPES.has(element.type)) return element.value
-  const fixed = element.readOnly || element.disabled
-  return fixed && SHOWN_VALUES.has(element.type) ? element.value : null
-}
-
-function isField(element: Element, name: string): boolean {
-  if (name === 'select' || name === 'textarea') return true
-  return isInput(element) && !BUTTON_TYPES.has(element.type) && element.type !== 'hidden'
-}
-
-function isControl(element: Element, name: string): boolean {
-  if (name === 'button' || (isInput(element) && BUTTON_TYPES.has(element.type))) return true
-  if (name === 'a' && attribute(element, 'href') !== null) return true
-  const role = attribute(element, 'role')
-  // A custom element without an open shadow root may be a button whose inside nobody can see.
-  return role === 'button' || role === 'link' || (name.includes('-') && shadowOf(element) === null)
 }

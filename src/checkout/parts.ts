@@ -1,8 +1,10 @@
+import type { PricedRow, TotalContext } from './add-up.ts'
 import type { FoundItem } from './items.ts'
 import type { Meaning } from './label.ts'
+import { isPageFurniture } from './page-place.ts'
 import { takenOff } from './pricer.ts'
 import type { Evidence, PartKind, ReadPart } from './reading.ts'
-import { type Candidate, isPageFurniture, type PricedRow, type TotalContext } from './total.ts'
+import type { Candidate } from './total.ts'
 
 const KINDS: Readonly<Partial<Record<Meaning, PartKind>>> = {
   items: 'items',

@@ -1,10 +1,10 @@
 import type { Control } from './controls.ts'
 import { attribute, isInput, nameOf } from './dom.ts'
+import { isPageFurniture } from './page-place.ts'
 import type { PageText } from './page-text.ts'
 import type { Evidence, Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
-import type { StageSigns } from './stage.ts'
-import { isPageFurniture } from './total.ts'
+import type { StageSigns } from './stage-signs.ts'
 
 export interface PlaceOrderContext {
   readonly page: PageText

@@ -1,4 +1,6 @@
-import { attribute, drawnParent, nameOf, ownerOf, rootOf, viewOf } from './dom.ts'
+import { attribute, drawnParent, nameOf, ownerOf } from './dom.ts'
+import { type Look, styleOf } from './look.ts'
+import { isNowhere, type Sheet, sheetOf } from './measures.ts'
 
 /**
  * Whether a person can see an element. `spoken` is clipped away or moved out of the page for screen readers alone: its
@@ -16,9 +18,11 @@ export interface Sight {
 }
 
 const WORST: readonly Seen[] = ['shown', 'spoken', 'gone']
+
 // A hint for pages whose style sheets did not load (jsdom, a parsed document): then no style can say it.
 const SPOKEN_NAMES =
   /(?:^|[\s_-])(?:sr-only|visually-?hidden|screen-?reader(?:-text)?|off-?screen|a11y-hidden)(?![a-z])/i
+
 const STRUCK_TAGS: ReadonlySet<string> = new Set(['del', 's', 'strike'])
 
 /** Makes the answers for one read of one page. */
@@ -100,71 +104,6 @@ function worse(a: Seen, b: Seen): Seen {
   return WORST[Math.max(WORST.indexOf(a), WORST.indexOf(b))] ?? 'gone'
 }
 
-interface Look {
-  readonly display: string
-  readonly visibility: string
-  readonly opacity: string
-  readonly position: string
-  readonly overflow: string
-  readonly width: string
-  readonly height: string
-  readonly maxHeight: string
-  readonly clip: string
-  readonly clipPath: string
-  readonly textIndent: string
-  readonly left: string
-  readonly top: string
-  readonly transform: string
-  readonly fontSize: string
-  readonly color: string
-  readonly backgroundClip: string
-  readonly contentVisibility: string
-  readonly textDecoration: string
-}
-
-function styleOf(element: Element): Look {
-  const style = computedStyle(element) ?? inlineStyle(element)
-  const read = (name: string): string => style?.getPropertyValue(name) ?? ''
-  return {
-    display: read('display'),
-    visibility: read('visibility'),
-    opacity: read('opacity'),
-    position: read('position'),
-    overflow: `${read('overflow')} ${read('overflow-x')} ${read('overflow-y')}`,
-    width: read('width'),
-    height: read('height'),
-    maxHeight: read('max-height'),
-    clip: read('clip'),
-    clipPath: read('clip-path'),
-    textIndent: read('text-indent'),
-    left: read('left'),
-    top: read('top'),
-    transform: read('transform'),
-    fontSize: read('font-size'),
-    color: read('color'),
-    backgroundClip: `${read('background-clip')} ${read('-webkit-background-clip')}`,
-    contentVisibility: read('content-visibility'),
-    textDecoration: `${read('text-decoration')} ${read('text-decoration-line')}`,
-  }
-}
-
-function computedStyle(element: Element): CSSStyleDeclaration | null {
-  try {
-    return viewOf(element)?.getComputedStyle(element) ?? null
-  } catch {
-    return null
-  }
-}
-
-function inlineStyle(element: Element): CSSStyleDeclaration | null {
-  // A field named `style` would stand in the way on a form.
-  return hasStyle(element) && 'getPropertyValue' in element.style ? element.style : null
-}
-
-function hasStyle(element: Element): element is Element & ElementCSSInlineStyle {
-  return 'style' in element
-}
-
 // Drawn too far to see: shrunk to nothing, or pushed out by its own width or by hundreds of pixels.
 const MOVED_AWAY =
   /scale\(\s*0\s*[,)]|translate\w*\(\s*(?:[^,)]*,\s*)?-?(?:[1-9]\d\d+%|[5-9]\d\dpx|[1-9]\d{3,}px)|matrix\(\s*0,\s*0,\s*0,\s*0/
@@ -205,30 +144,4 @@ function pixels(value: string, otherwise: number): number {
 
 function isClear(colour: string): boolean {
   return colour === 'transparent' || /^rgba\(.*,\s*0(?:\.0+)?\)$/.test(colour)
-}
-
-interface Sheet {
-  readonly scrollX: number
-  readonly scrollY: number
-  readonly width: number
-  readonly range: Range
-}
-
-/** Measures of the page an element is on; null where nothing is laid out (jsdom, a parsed document). */
-function sheetOf(element: Element): Sheet | null {
-  const owner = ownerOf(element)
-  const root = owner ? rootOf(owner) : null
-  const view = viewOf(element)
-  if (!owner || !root || !view || root.getBoundingClientRect().height === 0) return null
-  return { scrollX: view.scrollX, scrollY: view.scrollY, width: root.scrollWidth, range: new view.Range() }
-}
-
-function isNowhere(element: Element, sheet: Sheet): boolean {
-  // The contents, not the element: an element that is itself not drawn (`display: contents`) still shows its text.
-  sheet.range.selectNodeContents(element)
-  const contents = sheet.range.getBoundingClientRect()
-  const own = typeof element.getBoundingClientRect === 'function' ? element.getBoundingClientRect() : contents
-  const box = contents.width > 0 ? contents : own
-  if (box.width === 0 || box.height === 0) return true
-  return box.right + sheet.scrollX <= 0 || box.bottom + sheet.scrollY <= 0 || box.left + sheet.scrollX >= sheet.width
 }

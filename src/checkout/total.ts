@@ -1,25 +1,13 @@
+import { closes, isPart, type PricedRow, type TotalContext } from './add-up.ts'
 import type { Control } from './controls.ts'
-import { attribute, ownNames } from './dom.ts'
-import type { FoundItem } from './items.ts'
 import type { Meaning } from './label.ts'
-import type { Liveness } from './liveness.ts'
 import type { MachineValues } from './machine-values.ts'
-import type { CurrencyFinding, PageCurrency } from './page-currency.ts'
-import type { Box, PageText } from './page-text.ts'
-import { type Pricer, scaled, takenOff } from './pricer.ts'
+import type { PageCurrency } from './page-currency.ts'
+import { isEmphasised, isPageFurniture } from './page-place.ts'
+import type { Box } from './page-text.ts'
+import { type Pricer, scaled } from './pricer.ts'
 import type { Row } from './rows.ts'
-import type { Stream } from './stream.ts'
-import { type Closure, closure, type Term } from './sums.ts'
-import type { Vocabulary } from './vocabulary.ts'
-import { plain } from './words.ts'
-
-/** A row whose amount and currency are read. */
-export interface PricedRow extends Row {
-  readonly amount: string
-  /** Ten-thousandths. */
-  readonly value: number
-  readonly money: CurrencyFinding | null
-}
+import type { Closure } from './sums.ts'
 
 /** A row that may be the total, and how much speaks for it. */
 export interface Candidate {
@@ -31,19 +19,6 @@ export interface Candidate {
   readonly group: readonly PricedRow[]
 }
 
-export interface TotalContext {
-  readonly page: PageText
-  readonly stream: Stream
-  readonly words: Vocabulary
-  readonly live: Liveness
-  readonly rows: readonly PricedRow[]
-  readonly items: readonly FoundItem[]
-  readonly controls: readonly Control[]
-  readonly machine: MachineValues
-  /** The page comes after the order. */
-  readonly confirmation: boolean
-}
-
 const STRENGTH: Readonly<Partial<Record<Meaning, number>>> = {
   dueNow: 10,
   payable: 6,
@@ -52,9 +27,9 @@ const STRENGTH: Readonly<Partial<Record<Meaning, number>>> = {
   paid: 2,
   summary: 2,
 }
+
 const MOST_CANDIDATES = 60
-const MOST_ROWS = 60
-const MOST_CLIMBS = 14
+
 const ORDERING: ReadonlySet<Control['kind']> = new Set(['pays', 'buys', 'completes'])
 
 /** Reads the amount and the currency of each row; rows that cannot be read as one number are dropped. */
@@ -149,86 +124,6 @@ function ordersOn(buttons: Buttons, row: PricedRow): boolean {
   return control !== undefined && control !== null && ORDERING.has(control.kind)
 }
 
-/** Looks for the smallest box around the row in which the arithmetic closes. */
-function closes(
-  context: TotalContext,
-  rows: readonly PricedRow[],
-  row: PricedRow,
-): { found: Closure | null; group: PricedRow[] } {
-  let box: Box | null = row.box
-  let nearest: PricedRow[] = []
-  let trivial: { found: Closure; group: PricedRow[] } | null = null
-  let before = -1
-  for (let level = 0; box && level < MOST_CLIMBS; level += 1, box = box.parent) {
-    const [from, to] = context.stream.within(box)
-    const inside = rows.filter(
-      (other) => other !== row && other.index >= from && other.index < to && roleOf(other, row) !== null,
-    )
-    if (inside.length > MOST_ROWS) break
-    if (inside.length === before || !inside.some((other) => isPart(other.meaning))) continue
-    before = inside.length
-    if (nearest.length === 0) nearest = inside
-    const found = closure(row.value, [...termsOf(inside, row), ...itemTerms(context, inside)])
-    if (found && found.terms >= 2) return { found, group: inside }
-    if (found) trivial ??= { found, group: inside }
-  }
-  return trivial ?? { found: null, group: nearest }
-}
-
-function isPart(meaning: Meaning | null): boolean {
-  return (
-    meaning !== null &&
-    !['aside', 'included', 'summary', 'total', 'grandTotal', 'payable', 'dueNow', 'paid'].includes(meaning)
-  )
-}
-
-function roleOf(row: PricedRow, total: PricedRow): Term['role'] | null {
-  if (row.money?.code !== total.money?.code || row.figure.about) return null
-  if (row.chosen) return isPart(row.meaning) ? 'maybe' : null
-  switch (row.meaning) {
-    case 'items':
-    case 'net':
-      return 'base'
-    case 'total':
-    case 'grandTotal':
-      return row.value === total.value ? null : 'base'
-    case 'tax':
-      return 'tax'
-    case 'discount':
-      return 'discount'
-    case 'credit':
-      return 'credit'
-    case 'shipping':
-    case 'fee':
-    case 'tip':
-    case 'rounding':
-      return 'added'
-    case 'aside':
-      return row.figure.negative ? 'maybe' : null
-    case null:
-      return 'maybe'
-    default:
-      return null
-  }
-}
-
-function termsOf(rows: readonly PricedRow[], total: PricedRow): Term[] {
-  return rows.flatMap((row) => {
-    const role = roleOf(row, total)
-    if (role === null) return []
-    const value = role === 'discount' || role === 'credit' ? scaled(takenOff(row.amount)) : row.value
-    return value === null ? [] : [{ value, role, index: row.index }]
-  })
-}
-
-/** Where no subtotal is shown, the items themselves are the base. */
-function itemTerms(context: TotalContext, rows: readonly PricedRow[]): Term[] {
-  if (context.items.length === 0 || rows.some((row) => row.meaning === 'items')) return []
-  const lines = context.items.reduce((sum, item) => sum + (item.shown ?? 0), 0)
-  const units = context.items.reduce((sum, item) => sum + (item.shown ?? 0) * (item.sure ? 1 : item.quantity), 0)
-  return [...new Set([lines, units])].map((value) => ({ value, role: 'base' }))
-}
-
 /** Amounts without a known label: where known parts add up to one, or the page's own order data names it. */
 function unlabelled(
   context: TotalContext,
@@ -268,52 +163,7 @@ function statedTotals(machine: MachineValues): MachineValues['money'] {
   )
 }
 
-const SMALL_CART =
-  /mini-?(?:cart|basket)|cart-?(?:drawer|flyout|dropdown|preview|popup)|basket-?(?:drawer|flyout|dropdown)/i
-
-/** Heads, menus and small carts repeat old sums on every page. A head inside a form or a section is not the page's. */
-export function isPageFurniture(start: Box): boolean {
-  for (let box: Box | null = start; box; box = box.parent) {
-    const element = box.element
-    const role = attribute(element, 'role')
-    if (box.name === 'nav' || role === 'navigation' || role === 'banner') return true
-    if (box.name === 'header' && isTopLevel(box)) return true
-    if (SMALL_CART.test(ownNames(element))) return true
-  }
-  return false
-}
-
-function isTopLevel(box: Box): boolean {
-  for (let at = box.parent; at; at = at.parent) {
-    if (['main', 'form', 'section', 'article', 'aside', 'dialog'].includes(at.name)) return false
-  }
-  return true
-}
-
-function isEmphasised(start: Box): boolean {
-  let box: Box | null = start
-  for (let step = 0; box && step < 4; step += 1, box = box.parent) {
-    if (['strong', 'b', 'h2', 'h3', 'h4', 'tfoot', 'output'].includes(box.name)) return true
-  }
-  return false
-}
-
 function isForeign(row: PricedRow, group: readonly PricedRow[]): boolean {
   const codes = group.filter((other) => isPart(other.meaning)).map((other) => other.money?.code)
   return codes.length > 0 && row.money !== null && !codes.includes(row.money.code)
-}
-
-/** Words near a row that say a part of the sum is not known yet: "calculated at checkout". */
-export function saysLater(context: TotalContext, row: PricedRow): string | null {
-  let box: Box | null = row.box
-  for (let level = 0; box && level < MOST_CLIMBS; level += 1, box = box.parent) {
-    const [from, to] = context.stream.within(box)
-    if (to - from > 80) return null
-    for (let at = from; at < to; at += 1) {
-      const item = context.stream.items[at]
-      if (item?.kind === 'words' && context.words.later.first(plain(item.text)) && context.live.words(at))
-        return item.text
-    }
-  }
-  return null
 }

@@ -1,0 +1,105 @@
+import { attribute, isInput, isSelect, ownNames } from './dom.ts'
+import type { Liveness } from './liveness.ts'
+import type { PageCurrency } from './page-currency.ts'
+import type { Box, PageText } from './page-text.ts'
+import type { Pricer } from './pricer.ts'
+import type { Row } from './rows.ts'
+import type { Stream } from './stream.ts'
+import type { Vocabulary } from './vocabulary.ts'
+import { plain, tidy } from './words.ts'
+
+export interface ItemContext {
+  readonly page: PageText
+  readonly stream: Stream
+  readonly rows: readonly Row[]
+  readonly words: Vocabulary
+  readonly live: Liveness
+  readonly pricer: Pricer
+  readonly currency: PageCurrency
+}
+
+export interface Count {
+  readonly box: Box
+  readonly quantity: number
+  /** The count and the name are one text. */
+  readonly named: boolean
+}
+
+const TIMES =
+  /^(\d{1,3})\s*[x×]$|^[x×]\s*(\d{1,3})$|^(\d{1,3})\s*[x×]\s+\p{L}|[\p{L}\p{P}\d]\s+[x×]\s*(\d{1,3})$|^[(（]?[x×]\s*(\d{1,3})[)）]?$|[(（][x×]?\s*(\d{1,3})\s*[x×]?[)）]$/u
+
+const COUNT_FIELDS = /qty|quant|menge|anzahl|qte|aantal|cantidad|count|pieces/i
+
+export const MOST_CLIMBS = 8
+
+export function countsInText({ stream, words, live }: ItemContext): Count[] {
+  const counts: Count[] = []
+  for (const [index, item] of stream.items.entries()) {
+    if (item.kind !== 'words' || item.text.length > 120 || !/\d/.test(item.text)) continue
+    const quantity = quantityIn(item.text, words)
+    if (quantity !== null && live.words(index))
+      counts.push({ box: item.box, quantity, named: /\p{L}{2}/u.test(withoutCount(item.text, words)) })
+  }
+  return counts
+}
+
+/** "Qty: 2", "2 ×", "Mug × 2", "3 pcs"; null when the text gives no count. */
+function quantityIn(text: string, words: Vocabulary): number | null {
+  const times = TIMES.exec(text)
+  const number = times?.slice(1).find((group) => group !== undefined)
+  if (number) return whole(number)
+  const named = words.quantity.first(plain(text))
+  if (!named) return null
+  const flat = plain(text)
+  const after = /^[\s:.=(]*[x×]?\s*(\d{1,3})(?!\d|[.,]\d)/u.exec(flat.slice(named.at + named.length))?.[1]
+  const before = /(?:^|\s)(\d{1,3})\s*$/u.exec(flat.slice(0, named.at))?.[1]
+  return whole(after ?? before ?? '')
+}
+
+function whole(digits: string): number | null {
+  const number = Number.parseInt(digits, 10)
+  return Number.isInteger(number) && number > 0 && number < 1000 ? number : null
+}
+
+export function countsInFields({ page }: ItemContext): Count[] {
+  const counts: Count[] = []
+  for (const field of page.fields) {
+    const named = COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
+    const value = isInput(field) ? field.value : isSelect(field) ? (field.options[field.selectedIndex]?.text ?? '') : ''
+    const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
+    const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null
+    const box = page.boxOf.get(field)
+    if (counting && quantity !== null && box) counts.push({ box, quantity, named: false })
+  }
+  return counts
+}
+
+/** A whole number alone in a cell of a row that also has a name and a price, under a heading that says "quantity". */
+export function countsInTables(context: ItemContext, summary: ReadonlySet<number>): Count[] {
+  const counts: Count[] = []
+  for (const [index, item] of context.stream.items.entries()) {
+    const text = item.kind === 'words' ? item.text : item.bare === 'integer' ? item.number : ''
+    if (summary.has(index) || !/^\d{1,3}$/.test(text)) continue
+    const cell = closest(item.box, 'td')
+    const row = cell && closest(cell, 'tr')
+    const quantity = whole(text)
+    if (!cell || !row || quantity === null) continue
+    const place = Array.from(row.element.children).indexOf(cell.element)
+    const heading = closest(row, 'table')?.element.querySelector('tr')?.children[place]?.textContent ?? ''
+    if (context.words.quantity.first(plain(heading))) counts.push({ box: cell, quantity, named: false })
+  }
+  return counts
+}
+
+function closest(box: Box, name: string): Box | null {
+  let at: Box | null = box
+  for (let step = 0; at && step < MOST_CLIMBS; step += 1, at = at.parent) if (at.name === name) return at
+  return null
+}
+
+export function withoutCount(text: string, words: Vocabulary): string {
+  const flat = plain(text)
+  const quantity = words.quantity.first(flat)
+  if (quantity && quantity.at === 0) return text.slice(quantity.length).replace(/^[\s:.\d]+/u, '')
+  return text.replace(/^\d{1,3}\s*[x×]\s*|\s*[(（]?[x×]\s*\d{1,3}[)）]?$/gu, '').trim()
+}

@@ -1,0 +1,40 @@
+import type { Stage } from './reading.ts'
+
+// Words of addresses, in the languages whose shops translate them. The last one in the path counts: `/checkout/cart`.
+const PATHS: readonly (readonly [Stage | 'history', RegExp])[] = [
+  [
+    'confirmation',
+    /thank[-_]?you|thanks|order[-_]?(?:received|confirm(?:ed|ation)|complete|success|placed)|confirmation|receipt|(?:checkout|order|payment)\/(?:success|complete|done|finish)|merci|danke|bestaetigung|bestellbestaetigung|bestaetigt|gracias|bedankt|remerciement/,
+  ],
+  [
+    'history',
+    /order[-_]?history|\/orders\b|my[-_]?orders|mes[-_]commandes|historique|meine[-_]bestellungen|mis[-_]pedidos/,
+  ],
+  [
+    'cart',
+    /(?:shopping[-_]?)?(?:cart|basket|bag)\b|panier|warenkorb|einkaufswagen|winkelwagen|winkelmand|carrito|cesta|carrello/,
+  ],
+  [
+    'checkout',
+    /check[-_]?out|payment|\bpay\b|paiement|commande\b|kasse|zahlung|bezahlen|afrekenen|caisse|bestellen|bestellung|order[-_]?review|pago|finalizar|cassa|kassa|onepage|billing/,
+  ],
+  ['product', /\/(?:products?|produits?|produkte?|item|articles?|artikel|producto|dp|p)\//],
+]
+
+/** The stage that the words of an address speak for; of several the last in the path. */
+export function stageOfUrl(url: string): Stage | 'history' | null {
+  let path = ''
+  try {
+    const parsed = new URL(url)
+    path = decodeURIComponent(`${parsed.pathname}${parsed.hash}`).toLowerCase()
+  } catch {
+    path = url.toLowerCase().replace(/^[a-z]+:\/\/[^/]*/, '')
+  }
+  let best: { stage: Stage | 'history'; at: number } | null = null
+  for (const [stage, pattern] of PATHS) {
+    for (const match of path.matchAll(new RegExp(pattern, 'g'))) {
+      if (!best || match.index > best.at) best = { stage, at: match.index }
+    }
+  }
+  return best?.stage ?? null
+}
