@@ -19,7 +19,7 @@ import { picture } from '../tests/browser/pictures.ts'
 import { words } from '../tests/browser/words.ts'
 
 const headed = process.argv.includes('--headed')
-const shop = await startDemoShop({ port: headed ? 4180 : 0 })
+const shop = await startDemoShop()
 if (headed) await lookAround()
 else await walk()
 

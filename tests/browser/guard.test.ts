@@ -147,6 +147,23 @@ describe('an order on a watched shop', () => {
   })
 })
 
+describe('the toolbar button', () => {
+  it('shows what is left in the pot this shop’s orders go to, and follows a tag', async () => {
+    const page = await goToCheckout(extension, shop, 'corvid', 'heron-waltz:1')
+    const popup = await extension.popup(page)
+    const badge = async () => {
+      const tab = await extension.tabId(page)
+      return popup.evaluate((tabId) => chrome.action.getBadgeText({ tabId }), tab)
+    }
+    await expect.poll(badge).toBe('41')
+    await choosePot(popup, 'Piano lessons')
+    await popup.keyboard.press('Enter')
+    await popup.getByText(/^Tagged/).waitFor()
+    // 41.20 - 11.70 for the score, the post and the tax.
+    await expect.poll(badge).toBe('29')
+  })
+})
+
 describe('ways to order', () => {
   it('Enter in the only field of an order form is held', async () => {
     const page = await extension.context.newPage()
