@@ -1,7 +1,7 @@
 import type { Lexicon } from './lexicon.ts'
 
-/** Letters that shops of one language write in two ways: what stands in the lists, and what is written instead. */
-export type Spelling = readonly [from: string, to: string]
+/** Letters that shops of one language write in two ways: what stands in the lists (patterns need `g`), and what is written instead. */
+export type Spelling = readonly [from: string | RegExp, to: string]
 
 /**
  * A lexicon with every phrase in each of its usual spellings, so that the lists need to hold only one of them. For letters
