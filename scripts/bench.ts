@@ -8,18 +8,13 @@ import { startDemoShop } from '../demo-data/shop/server.ts'
 import { assess, calendarDate, deviceId, entryId, money, openBook, potId } from '../src/index.ts'
 import { openExtension } from '../tests/browser/extension.ts'
 import { goToCheckout, orderButton, panelOf, watchShops } from '../tests/browser/guarded-shop.ts'
+import { readingCosts } from './bench-reading.ts'
+import { round, type Spread, spread } from './spread.ts'
 
 const ROUNDS = 40
 /** How long a button stays down. */
 const PRESS_MS = 50
 const today = calendarDate('2026-11-25')
-
-interface Spread {
-  readonly median: number
-  readonly p90: number
-  readonly worst: number
-  readonly count: number
-}
 
 const shop = await startDemoShop({ delayMs: 0 })
 const extension = await openExtension()
@@ -30,6 +25,7 @@ const classic = await presses('fernhill', 'seed-mix:2,twine:1', 'mouse')
 const components = await presses('corvid', 'evening-piano:1', 'mouse')
 const byKey = await presses('fernhill', 'seed-mix:2,twine:1', 'Enter')
 const verdict = await roundTrips()
+const reading = await readingCosts()
 const result = {
   what: 'Tillside: from the press of the shop’s button to the verdict',
   node: process.version,
@@ -40,6 +36,7 @@ const result = {
     Math.max(classic.held.median, components.held.median, byKey.held.median) + verdict.median,
   ),
   click_to_verdict_limit: 16,
+  reading,
   panel_with_verdict_on_screen: { classic_form: classic.shown, web_components: components.shown },
 }
 console.log(JSON.stringify(result, null, 2))
@@ -145,15 +142,4 @@ function engine(): Spread {
     if (n >= 500) times.push((performance.now() - start) * 1000)
   }
   return spread(times)
-}
-
-function spread(values: number[]): Spread {
-  const sorted = [...values].sort((a, b) => a - b)
-  const at = (share: number): number =>
-    round(sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0)
-  return { median: at(0.5), p90: at(0.9), worst: at(1), count: sorted.length }
-}
-
-function round(value: number): number {
-  return Math.round(value * 100) / 100
 }
