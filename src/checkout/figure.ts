@@ -48,50 +48,67 @@ export function findFigure(tokens: readonly PlacedToken[], at: number, end: numb
 function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
   const head = readHead(tokens, at, end)
   if (!head) return null
-  const { marks } = head
-  let { number } = head
+  const amount: Amount = { number: head.number, negative: head.negative, marks: head.marks }
   let next = head.next
-  for (;;) {
-    const token = next < end ? tokens[next] : undefined
-    if (!token || token.reach > 2) break
-    const before = tokens[next - 1]
-    const following = next + 1 < end ? tokens[next + 1] : undefined
-    const digits = token.kind === 'number' && token.first
-    if (digits && token.cents && WHOLE.test(number) && (marks.length > 0 || isMark(following))) {
-      number = `${number.replace(/\D/g, '')}.${token.text}`
-    } else if (digits && token.reach === 0 && token.text.length === 1 && before?.text.length === 1) {
-      // One element for each digit, as rolling counters are made.
-      number += token.text
-    } else if (
-      token.kind === 'point' &&
-      following?.kind === 'number' &&
-      following.reach <= 2 &&
-      WHOLE.test(number) &&
-      (token.first || following.first)
-    ) {
-      number = `${number.replace(/\D/g, '')}.${following.text}`
-      next += 1
-    } else if (isMark(token) && takesMark(tokens, next, end, marks)) {
-      if (token.money) marks.push(token.money)
-      // `55 €` with the cents after the sign: `55€90`.
-      if (following?.kind === 'number' && CENTS.test(following.text) && following.reach === 0 && WHOLE.test(number)) {
-        number = `${number.replace(/\D/g, '')}.${following.text}`
-        next += 1
-      }
-    } else break
-    next += 1
+  for (let taken = 1; taken > 0 && next < end; next += taken) taken = extend(tokens, next, end, amount)
+  const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount.number)
+  const percent = next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9
+  return bare === null || percent ? null : { from: at, to: next, range: false, money: { ...amount, bare } }
+}
+
+/** An amount as far as it has been read. */
+interface Amount {
+  number: string
+  negative: boolean
+  readonly marks: CurrencyMark[]
+}
+
+/** Takes what continues the amount - cents, a mark, a minus behind - and says how many tokens that were. */
+function extend(tokens: readonly PlacedToken[], at: number, end: number, amount: Amount): number {
+  const token = tokens[at]
+  if (!token || token.reach > 2) return 0
+  const before = tokens[at - 1]
+  const following = at + 1 < end ? tokens[at + 1] : undefined
+  const whole = WHOLE.test(amount.number)
+  const cents = (digits: string): void => {
+    amount.number = `${amount.number.replace(/\D/g, '')}.${digits}`
   }
-  const trailing = tokens[next]
-  const behind =
-    trailing?.kind === 'sign' && trailing.text === '-' && trailing.reach === 0 && trailing.last && next < end
-  const bare = marks.length > 0 ? 'no' : bareness(tokens, head.start, next, number)
-  if (bare === null || (next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9)) return null
-  return {
-    from: at,
-    to: behind ? next + 1 : next,
-    range: false,
-    money: { number, negative: head.negative || behind, marks, bare },
+  if (token.kind === 'number' && token.first) {
+    if (whole && areCents(tokens, at) && (amount.marks.length > 0 || isMark(following))) {
+      cents(token.text)
+      return 1
+    }
+    // One element for each digit, as rolling counters are made.
+    if (token.reach > 0 || token.text.length > 1 || before?.text.length !== 1) return 0
+    amount.number += token.text
+    return 1
   }
+  if (token.kind === 'point' && following?.kind === 'number' && following.reach <= 2 && whole) {
+    if (!token.first && !following.first) return 0
+    cents(following.text)
+    return 2
+  }
+  if (token.kind === 'sign' && token.text === '-' && token.reach === 0) {
+    // `5.00-`, `5.00- €`; not `5-10`.
+    if (!token.last && !(isMark(following) && tokens[at + 2]?.kind !== 'number')) return 0
+    amount.negative = true
+    return 1
+  }
+  if (!token.money || !isMark(token) || !takesMark(tokens, at, end, amount.marks)) return 0
+  amount.marks.push(token.money)
+  // `55 €` with the cents after the sign: `55€90`.
+  if (following?.kind !== 'number' || !CENTS.test(following.text) || following.reach > 0 || !whole) return 1
+  cents(following.text)
+  return 2
+}
+
+/** Two digits where cents stand: raised, small, glued to the whole, or the third box after a sign's and a whole's own. */
+function areCents(tokens: readonly PlacedToken[], at: number): boolean {
+  const token = tokens[at]
+  if (!token || token.cents) return token !== undefined
+  const [sign, whole] = [tokens[at - 2], tokens[at - 1]]
+  const apart = [sign, whole, token].every((each) => each?.first && each.last)
+  return CENTS.test(token.text) && token.reach === 2 && apart && isMark(sign)
 }
 
 interface Head {

@@ -19,7 +19,10 @@ export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   const text = plain(label.slice(-LONGEST_LABEL))
   if (endsInBound(text, words)) return 'aside'
   const outside = text.replace(/[([（][^)\]）]*[)\]）]?/gu, ' ')
-  const bare = stripCounts(outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside)
+  const whole = outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside
+  // "4 payments of" must not lose what it counts.
+  if (bestHit(whole, words)?.kind === 'aside') return 'aside'
+  const bare = stripCounts(whole)
   return bare === '' ? null : cutRemarks(bare, words)
 }
 

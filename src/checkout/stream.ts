@@ -109,7 +109,7 @@ export function readStream(page: PageText): Stream {
       if (find?.range) {
         for (let each = next; each < find.to && remark === null; each += 1) say(each)
       } else if (find) {
-        if (remark === null) flush()
+        flush()
         show(find, remark)
       } else {
         const bracket = remark === null && tokens[next]?.kind === 'open' ? bracketRemark(tokens, leaves, next) : null

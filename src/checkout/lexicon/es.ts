@@ -298,7 +298,6 @@ export const es: Lexicon = {
       'realizar el pedido',
       'hacer pedido',
       'hacer el pedido',
-      'finalizar y pagar',
     ],
     buys: ['comprar', 'comprar ahora', 'comprar ya'],
     completes: [

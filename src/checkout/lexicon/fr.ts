@@ -374,7 +374,7 @@ export const fr: Lexicon = {
     'entrez votre adresse',
     "saisir l'adresse",
   ],
-  quantity: ['qté', 'quantité', 'quantités', 'qte', 'nombre', 'pièces', 'unités'],
+  quantity: ['qté', 'quantité', 'quantités', 'nombre', 'pièces', 'unités'],
   orderNumber: [
     'numéro de commande',
     'numéro de la commande',

@@ -2,7 +2,7 @@ import type { Lexicon } from './lexicon.ts'
 
 // Words from general knowledge of how Japanese shops label things; no single source.
 
-/** Japanese. Phrases may stand anywhere in a text, so none is a single common character or in Latin letters. */
+/** Japanese. Phrases may stand anywhere in a text, so short ones that hide in other words are left out. */
 export const ja: Lexicon = {
   language: 'ja',
   spaced: false,
@@ -97,7 +97,7 @@ export const ja: Lexicon = {
       '代金合計',
       '総支払額',
     ],
-    total: ['合計', '総合', '金額', '予定合計', '概算合計', 'カート合計', 'カート内合計', '計'],
+    total: ['合計', '総合', '金額', '予定合計', '概算合計', 'カート合計', 'カート内合計'],
     paid: [
       'お支払い済み金額',
       'お支払い済み',
@@ -287,10 +287,11 @@ export const ja: Lexicon = {
       'ギフト包装',
       'ギフトラッピング',
       'ラッピング',
+      '熨斗',
+      'のし代',
       'ラッピング料',
       '包装料',
       '梱包料',
-      'のし',
       '保険料',
       '保証料',
       '設置料',
@@ -308,7 +309,7 @@ export const ja: Lexicon = {
       '発券手数料',
       '追加料金',
     ],
-    tip: ['チップ', '心付け'],
+    tip: ['チップ額', '配達員へのチップ', '心付け'],
     rounding: ['端数', '端数調整', '端数処理', '端数値引', '四捨五入'],
     aside: [
       '分割払い',
@@ -369,6 +370,8 @@ export const ja: Lexicon = {
       '割引前',
       '割引前価格',
       '割引前合計',
+      '割引前の合計',
+      '値引前合計',
       '値引前',
       '販売価格',
       'お得',
@@ -401,7 +404,6 @@ export const ja: Lexicon = {
       '現地支払額',
       '到着時のお支払い',
       '着払い',
-      '約',
       '換算',
       '為替',
       '為替レート',
@@ -442,7 +444,6 @@ export const ja: Lexicon = {
     '/1個',
     '/100g',
     '/回',
-    '×',
     'ずつ',
     '以上',
     '以下',
@@ -450,7 +451,7 @@ export const ja: Lexicon = {
     '未満',
     '相当',
   ],
-  bounds: ['あと', '最低', '最大', '最安', '最小', '上限', '下限', 'より', '約', '少なくとも'],
+  bounds: ['あと', '最低', '最大', '最安', '最小', '上限', '下限', '少なくとも'],
   included: [
     '税込',
     '税込み',
@@ -458,8 +459,6 @@ export const ja: Lexicon = {
     '内消費税',
     'うち',
     '(内',
-    '込み',
-    '込',
     'を含む',
     '含む',
     '含めた',
@@ -467,6 +466,8 @@ export const ja: Lexicon = {
     '含まれ',
     '送料込',
     '送料込み',
+    '手数料込',
+    'サービス料込',
   ],
   excluded: [
     '税抜',
@@ -479,8 +480,6 @@ export const ja: Lexicon = {
     '含みません',
     '含まれていません',
     '含まれません',
-    '抜き',
-    '前の',
   ],
   plus: ['別途', 'プラス', '加算'],
   later: [
@@ -613,8 +612,6 @@ export const ja: Lexicon = {
       'この内容で予約して支払う',
       '以上の内容で注文する',
       '上記内容で注文する',
-      '注文する',
-      'ご注文する',
       '注文を完了する',
       '注文を完了',
       '注文を送信',
@@ -653,8 +650,9 @@ export const ja: Lexicon = {
       '支払い義務を伴う注文',
     ],
     buys: [
+      '注文する',
+      'ご注文する',
       '購入する',
-      '購入',
       '今すぐ購入',
       '今すぐ購入する',
       '今すぐ買う',
@@ -663,8 +661,6 @@ export const ja: Lexicon = {
       'いますぐ購入',
       '今すぐ注文',
       '今すぐ注文する',
-      '注文',
-      'ご注文',
     ],
     completes: [
       '予約する',
@@ -692,6 +688,15 @@ export const ja: Lexicon = {
       '登録して購入',
     ],
     vague: [
+      '注文',
+      'ご注文',
+      '購入',
+      'ご購入',
+      '支払い',
+      'お支払い',
+      '決済',
+      '予約',
+      '申込',
       '確定',
       '確定する',
       '確認',
@@ -702,7 +707,6 @@ export const ja: Lexicon = {
       '完了する',
       '同意して続ける',
       '同意する',
-      'ok',
       '実行',
       '登録する',
     ],
