@@ -1010,11 +1010,9 @@ export const it: Lexicon = {
       'il vostro carrello',
       'carrello della spesa',
       'carrello acquisti',
-      'borsa',
       'la tua borsa',
       'borsa della spesa',
       'shopping bag',
-      'cestino',
     ],
     checkout: [
       'checkout',

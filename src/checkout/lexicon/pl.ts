@@ -347,7 +347,6 @@ export const pl: Lexicon = {
       'darowizna',
       'koszt gospodarowania odpadami',
       'opłata recyklingowa',
-      'torba',
       'usługi dodatkowe',
       'wniesienie',
     ],
@@ -493,7 +492,6 @@ export const pl: Lexicon = {
       'po przeliczeniu',
       'przeliczone',
       'kurs wymiany',
-      'kurs',
       'ostatnie zamówienie',
       'waga',
       'łączna waga',
@@ -635,7 +633,7 @@ export const pl: Lexicon = {
     'wybierz dostawę',
     'zależnie od wyboru dostawy',
   ],
-  quantity: ['ilość', 'liczba', 'liczba sztuk', 'szt', 'sztuk', 'sztuka', 'sztuki', 'sztuk:', 'opak'],
+  quantity: ['ilość', 'liczba', 'liczba sztuk', 'szt', 'sztuk', 'sztuka', 'sztuki', 'opak'],
   orderNumber: [
     'numer zamówienia',
     'numer twojego zamówienia',
@@ -993,7 +991,6 @@ export const pl: Lexicon = {
       'koszyk zakupowy',
       'zawartość koszyka',
       'w koszyku',
-      'torba',
       'twoja torba',
     ],
     checkout: [
