@@ -17,6 +17,8 @@ const LONGEST_LABEL = 120
  */
 export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   const text = plain(label.slice(-LONGEST_LABEL))
+  // Most texts of a page have no known word at all.
+  if (words.labels.all(text).length === 0) return null
   if (endsInBound(text, words)) return 'aside'
   const outside = text.replace(/[([（][^)\]）]*[)\]）]?/gu, ' ')
   const whole = outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside

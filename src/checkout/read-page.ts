@@ -123,7 +123,9 @@ function readWith(ground: Ground, languages: readonly Lexicon[]): CheckoutReadin
   const controls = readControls(page, words, sight)
   const items = readItems({ page, stream, rows, words, live, pricer, currency })
   const signs = readStageSigns({ document, url: options.url, page, stream, words, sight, controls, machine })
-  const number = readOrderNumber({ page, stream, words, live, sight })
+  // Only after an order is there a number to look for; elsewhere it would cost a look at every text of the page.
+  const after = signs.thanked || signs.headings.has('thanks') || signs.url === 'confirmation' || signs.orderData
+  const number = after ? readOrderNumber({ page, stream, words, live, sight }) : null
   const hasNumber = number !== null || machine.orderNumbers.length > 0
   const confirmation = decideStage(signs, false, hasNumber, items.length > 0) === 'confirmation'
   const context = { page, stream, words, live, rows: priced, items, controls, machine, confirmation }

@@ -17,10 +17,12 @@ export function plain(text: string): string {
     .trim()
 }
 
+const TIDY_ALREADY = /^[\x21-\x7e]+(?: [\x21-\x7e]+)*$/
 const PLAIN_ASCII = /^[\x20-\x5f\x61-\x7e\n\t]*$/
 
 /** White space collapsed and trimmed; invisible direction marks dropped. What evidence and labels show. */
 export function tidy(text: string): string {
+  if (TIDY_ALREADY.test(text)) return text
   return text
     .replace(/[\u200b-\u200f\u061c\u2060\ufeff\u00ad]/gu, '')
     .replace(/\s+/gu, ' ')
@@ -45,7 +47,7 @@ export interface Phrases<Key> {
   /** The longest phrase found under each key. */
   longest(text: string): ReadonlyMap<Key, Hit>
   /** Everything found, in the order of the text. */
-  all(text: string): Iterable<readonly [Key, Hit]>
+  all(text: string): readonly (readonly [Key, Hit])[]
 }
 
 /** Finds the phrases of one list in plain text. */
@@ -89,22 +91,27 @@ export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key
     }
   }
 
-  function* all(text: string): Generator<readonly [Key, Hit]> {
+  // A list, not a generator: this runs for every short text of a page.
+  function all(text: string): (readonly [Key, Hit])[] {
     const flat = flatten(text)
+    const found: (readonly [Key, Hit])[] = []
     for (let at = 0; at < flat.length; ) {
       const end = wordEnd(flat, at)
       const word = flat.slice(at, end)
-      for (const entry of byStart.get(word) ?? []) {
-        if (fits(flat, at, entry)) yield [entry.key, { at, length: entry.text.length }]
+      const entries = byStart.get(word)
+      if (entries) {
+        for (const entry of entries)
+          if (fits(flat, at, entry)) found.push([entry.key, { at, length: entry.text.length }])
       }
-      for (const entry of open) if (fitsOpen(word, entry)) yield [entry.key, { at, length: word.length }]
+      for (const entry of open) if (fitsOpen(word, entry)) found.push([entry.key, { at, length: word.length }])
       at = end
     }
     for (let at = 0; anywhere && at < flat.length; at += 1) {
       for (const entry of byStart.get(`*${flat[at]}`) ?? []) {
-        if (flat.startsWith(entry.text, at)) yield [entry.key, { at, length: entry.text.length }]
+        if (flat.startsWith(entry.text, at)) found.push([entry.key, { at, length: entry.text.length }])
       }
     }
+    return found
   }
 
   return {
