@@ -1,24 +1,57 @@
 import { ar } from './ar.ts'
+import { bg } from './bg.ts'
 import { cs } from './cs.ts'
 import { de } from './de.ts'
+import { el } from './el.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
 import { fa } from './fa.ts'
 import { fr } from './fr.ts'
 import { he } from './he.ts'
 import { hi } from './hi.ts'
+import { hr } from './hr.ts'
+import { hu } from './hu.ts'
 import { it } from './it.ts'
 import type { Lexicon } from './lexicon.ts'
+import { lt } from './lt.ts'
+import { lv } from './lv.ts'
 import { nl } from './nl.ts'
 import { pl } from './pl.ts'
 import { pt } from './pt.ts'
 import { ro } from './ro.ts'
 import { ru } from './ru.ts'
 import { sk } from './sk.ts'
+import { sl } from './sl.ts'
 import { tr } from './tr.ts'
 import { uk } from './uk.ts'
 
 export type { ControlKind, LabelKind, Lexicon, StageWords } from './lexicon.ts'
 
 /** Every language the reader knows. To add one: a file beside these, and its name here. */
-export const lexicons: readonly Lexicon[] = [en, fr, de, es, nl, it, pt, pl, cs, sk, ro, ru, uk, tr, ar, he, fa, hi]
+export const lexicons: readonly Lexicon[] = [
+  en,
+  fr,
+  de,
+  es,
+  nl,
+  it,
+  pt,
+  pl,
+  cs,
+  sk,
+  ro,
+  ru,
+  uk,
+  tr,
+  ar,
+  he,
+  fa,
+  hi,
+  hu,
+  hr,
+  sl,
+  bg,
+  el,
+  lv,
+  lt,
+]
