@@ -17,8 +17,14 @@ export function cachedReading(read: () => CheckoutReading): () => CheckoutReadin
   const forget = (): void => {
     kept = null
   }
-  const observer = new MutationObserver(forget)
   const roots = new WeakSet<Node>()
+  // Shadow roots come with new elements; a root put on an old one is found when the reading is too old anyway.
+  let scannedAt = Number.NEGATIVE_INFINITY
+  const heed = (records: readonly MutationRecord[]): void => {
+    if (records.length > 0) forget()
+    if (records.some((record) => record.addedNodes.length > 0)) scannedAt = Number.NEGATIVE_INFINITY
+  }
+  const observer = new MutationObserver(heed)
   for (const type of TOUCHES) addEventListener(type, forgetUnlessPress, { capture: true, passive: true })
 
   /** A press on a control is what is being judged: it changes nothing before the page hears it. */
@@ -28,9 +34,12 @@ export function cachedReading(read: () => CheckoutReading): () => CheckoutReadin
   }
 
   return () => {
-    if (observer.takeRecords().length > 0) forget()
+    heed(observer.takeRecords())
     if (kept && kept.url === location.href && performance.now() - kept.at < OLDEST_MS) return kept.reading
-    watch(document)
+    if (performance.now() - scannedAt > OLDEST_MS) {
+      watch(document)
+      scannedAt = performance.now()
+    }
     const reading = read()
     kept = { reading, url: location.href, at: performance.now() }
     return reading

@@ -64,6 +64,9 @@ describe('an order on a watched shop', () => {
         shop: `${name}.localhost`,
         lines: [{ pot: id, amount: Math.round(Number(total) * 100) }],
       })
+      // The confirmation ends the tag: the same sum again would be another order.
+      const tab = await extension.tabId(page)
+      await expect.poll(async () => (await extension.ask('checkout.look', { at: { tab } })).tag).toBeNull()
     },
   )
 
