@@ -1,20 +1,25 @@
 import { ar } from './ar.ts'
 import { bg } from './bg.ts'
 import { cs } from './cs.ts'
+import { da } from './da.ts'
 import { de } from './de.ts'
 import { el } from './el.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
+import { et } from './et.ts'
 import { fa } from './fa.ts'
+import { fi } from './fi.ts'
 import { fr } from './fr.ts'
 import { he } from './he.ts'
 import { hi } from './hi.ts'
 import { hr } from './hr.ts'
 import { hu } from './hu.ts'
+import { isWords } from './is.ts'
 import { it } from './it.ts'
 import type { Lexicon } from './lexicon.ts'
 import { lt } from './lt.ts'
 import { lv } from './lv.ts'
+import { nb } from './nb.ts'
 import { nl } from './nl.ts'
 import { pl } from './pl.ts'
 import { pt } from './pt.ts'
@@ -22,6 +27,7 @@ import { ro } from './ro.ts'
 import { ru } from './ru.ts'
 import { sk } from './sk.ts'
 import { sl } from './sl.ts'
+import { sv } from './sv.ts'
 import { tr } from './tr.ts'
 import { uk } from './uk.ts'
 
@@ -54,4 +60,10 @@ export const lexicons: readonly Lexicon[] = [
   el,
   lv,
   lt,
+  da,
+  et,
+  fi,
+  isWords,
+  nb,
+  sv,
 ]
