@@ -800,7 +800,6 @@ export const hu: Lexicon = {
       'választás',
       'válassz',
       'válasszon',
-      'vásárlás folytatása',
       'folytatom a vásárlást',
       'vásárolok tovább',
       'tovább vásárolok',

@@ -919,7 +919,6 @@ export const pl: Lexicon = {
       'wróć do zakupów',
       'wróć do sklepu',
       'wróć do koszyka',
-      'wróć do koszyka',
       'oblicz',
       'wyceń',
       'drukuj',
