@@ -10,15 +10,20 @@ import { et } from './et.ts'
 import { fa } from './fa.ts'
 import { fi } from './fi.ts'
 import { fr } from './fr.ts'
+import { ga } from './ga.ts'
 import { he } from './he.ts'
 import { hi } from './hi.ts'
 import { hr } from './hr.ts'
 import { hu } from './hu.ts'
+import { id } from './id.ts'
 import { isWords } from './is.ts'
 import { it } from './it.ts'
+import { ja } from './ja.ts'
+import { ko } from './ko.ts'
 import type { Lexicon } from './lexicon.ts'
 import { lt } from './lt.ts'
 import { lv } from './lv.ts'
+import { mt } from './mt.ts'
 import { nb } from './nb.ts'
 import { nl } from './nl.ts'
 import { pl } from './pl.ts'
@@ -28,8 +33,11 @@ import { ru } from './ru.ts'
 import { sk } from './sk.ts'
 import { sl } from './sl.ts'
 import { sv } from './sv.ts'
+import { th } from './th.ts'
 import { tr } from './tr.ts'
 import { uk } from './uk.ts'
+import { vi } from './vi.ts'
+import { zh } from './zh.ts'
 
 export type { ControlKind, LabelKind, Lexicon, StageWords } from './lexicon.ts'
 
@@ -66,4 +74,12 @@ export const lexicons: readonly Lexicon[] = [
   isWords,
   nb,
   sv,
+  ja,
+  ko,
+  zh,
+  vi,
+  id,
+  th,
+  mt,
+  ga,
 ]
