@@ -262,7 +262,6 @@ export const et: Lexicon = {
       'kupongid',
       'kupongi*',
       'vautšer',
-      'vautser',
       'püsikliendi soodustus',
       'püsikliendisoodustus',
       'kliendisoodustus',

@@ -417,7 +417,6 @@ export const fi: Lexicon = {
       'kappalehinta',
       'kpl hinta',
       'a hinta',
-      'à hinta',
       'à',
       'vertailuhinta',
       'kilohinta',

@@ -264,7 +264,6 @@ export const nb: Lexicon = {
     credit: [
       'gavekort',
       '*gavekort',
-      'gåvekort',
       'gavekort brukt',
       'tilgodelapp',
       'tilgodebevis',
@@ -525,7 +524,6 @@ export const nb: Lexicon = {
     'handle for',
     'for minst',
     'for over',
-    'frå',
     'meir enn',
     'minimum',
   ],
