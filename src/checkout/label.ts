@@ -41,7 +41,7 @@ function endsInBound(text: string, words: Vocabulary): boolean {
 function stripCounts(text: string): string {
   const without = text
     .replace(/\d+(?:[.,]\d+)?\s*%/gu, ' ')
-    .replace(/(?<![\p{L}\d])\d+\s+\p{L}+/gu, ' ')
+    .replace(/(?<![\p{L}\d])[1-9]\d{0,2}\s+\p{L}+/gu, ' ')
     .replace(/^[\s\p{P}\p{S}]+|[\s\p{P}\p{S}]+$/gu, '')
     .replace(/\s+/gu, ' ')
   if (/\p{L}/u.test(without)) return without

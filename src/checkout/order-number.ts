@@ -24,7 +24,7 @@ export interface NumberContext {
 const TOKEN = /[\p{L}\p{Nd}](?:[\p{L}\p{Nd}._/#-]*[\p{L}\p{Nd}])?/gu
 const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
 // Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
-const FILLER = /^(?:[\s:#№°º.–-]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro)(?![\p{L}\p{Nd}]))*/iu
+const FILLER = /^(?:[\s:#№°º.–-]|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro)(?![\p{L}\p{Nd}]))*/iu
 const LONGEST = 40
 
 /**

@@ -15,6 +15,10 @@ export const de: Lexicon = {
       'heute zu zahlender betrag',
     ],
     payable: [
+      'abgebucht',
+      'belastet',
+      'wurde belastet',
+      'wurde abgebucht',
       'zu zahlen',
       'zu bezahlen',
       'zu zahlender betrag',

@@ -23,6 +23,13 @@ export const en: Lexicon = {
       'amount due now',
     ],
     payable: [
+      'pays',
+      'charged',
+      'was charged',
+      'has been charged',
+      'have been charged',
+      'billed',
+      'will be billed',
       'amount due',
       'total due',
       'balance due',

@@ -16,6 +16,12 @@ export const fr: Lexicon = {
       'total du jour',
     ],
     payable: [
+      'débité',
+      'a été débité',
+      'prélevé',
+      'sera prélevé',
+      'montant prélevé',
+      'facturé',
       'à payer',
       'net à payer',
       'montant à payer',

@@ -113,6 +113,22 @@ export const numbers: readonly ShopPage[] = [
   done('only in structured data', '<p>We are packing it.</p>', '123-4567890-1234567', {
     head: '<script type="application/ld+json">{"@context":"http://schema.org","@type":"Order","orderNumber":"123-4567890-1234567","priceCurrency":"USD","price":"29.99","acceptedOffer":{"@type":"Offer","itemOffered":{"@type":"Product","name":"Lamp"},"price":"29.99","priceCurrency":"USD"}}</script>',
   }),
+  done(
+    'in French, with a sign for "number" glued to nothing',
+    '<p>Votre commande <b>nº 004181</b> est confirmée.</p><p>Montant payé <b>45,53 $</b></p>',
+    '004181',
+    {
+      lang: 'fr-CA',
+      url: 'https://cabane-laine.example/merci/004181',
+      total: '45.53 CAD',
+    },
+  ),
+  done(
+    'with the sum in a sentence',
+    '<p>Order number: 5522</p><p>Your card ending in 0017 pays <b>$37.64</b>.</p>',
+    '5522',
+    { total: '37.64 CAD' },
+  ),
   done('under its label', '<div><div>Order ID</div><div>MT-77-1</div></div>', 'MT-77-1'),
   done(
     'with the sum, and nothing left to pay',
