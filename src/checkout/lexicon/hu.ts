@@ -489,6 +489,9 @@ export const hu: Lexicon = {
   ],
   bounds: ['legalább', 'minimum', 'maximum', 'legfeljebb', 'több mint', 'kevesebb mint', 'akár', 'már', 'min', 'max'],
   included: [
+    'az ár tartalmazza',
+    'az árak tartalmazzák',
+    'az ár tartalmaz',
     'áfával',
     'áfával együtt',
     'áfát tartalmaz',
@@ -554,6 +557,7 @@ export const hu: Lexicon = {
   ],
   quantity: ['db', 'darab', 'mennyiség', 'menny', 'darabszám'],
   orderNumber: [
+    'az ön rendelésszáma',
     'rendelésszám',
     'rendelésszáma',
     'rendelésszámod',
@@ -787,7 +791,6 @@ export const hu: Lexicon = {
       'rendelés részletei',
       'rendelés menete',
       'vásárlás menete',
-      'vásárlás folytatása',
       'újrarendelés',
       'újra megrendelem',
       'hírlevél',

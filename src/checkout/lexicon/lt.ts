@@ -500,6 +500,10 @@ export const lt: Lexicon = {
     'min',
   ],
   included: [
+    'į kainą įtrauktas',
+    'į kainą įskaičiuotas',
+    'į kainas įskaičiuotas',
+    'kainoje įskaičiuotas',
     'įskaitant',
     'įskaičiuota',
     'įskaičiuotas',

@@ -477,6 +477,10 @@ export const lv: Lexicon = {
     'par',
   ],
   included: [
+    'cenā iekļauts',
+    'cenā ir iekļauts',
+    'cenās iekļauts',
+    'cenā ietilpst',
     'ieskaitot',
     'iekļauts',
     'iekļauta',
