@@ -489,6 +489,7 @@ export const da: Lexicon = {
     'minimum',
   ],
   included: [
+    'udgør',
     'inkl',
     'inklusiv',
     'inklusive',

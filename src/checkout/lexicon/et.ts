@@ -336,6 +336,10 @@ export const et: Lexicon = {
     tip: ['jootraha', 'jooturaha'],
     rounding: ['ümardus', 'ümardamine', 'ümardatud', 'ümardusvahe'],
     aside: [
+      'tasuta tarnest',
+      'tasuta transpordist',
+      'tasuta saatmisest',
+      'puudu tasuta',
       'järelmaks',
       'järelmaksuga',
       'osamakse',

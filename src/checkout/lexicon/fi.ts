@@ -643,6 +643,10 @@ export const fi: Lexicon = {
   ],
   controls: {
     pays: [
+      'tilaa sisältää maksuvelvollisuuden',
+      'tilaa (sisältää maksuvelvollisuuden',
+      'tilaa, sisältää maksuvelvollisuuden',
+      'tilaus sisältää maksuvelvoitteen',
       'maksa',
       'maksa nyt',
       'maksa tilaus',
@@ -666,7 +670,7 @@ export const fi: Lexicon = {
       'tilaa maksuvelvollisuudella',
       'tilaus maksuvelvollisuudella',
       'tilaan maksuvelvollisena',
-      'tilaa (sisältää maksuvelvollisuuden)',
+
       'tilaus sisältää maksuvelvollisuuden',
       'tee tilaus',
       'lähetä tilaus',

@@ -184,7 +184,6 @@ export const isWords: Lexicon = {
       'virðisaukaskattur',
       'virðisaukaskatt',
       'virðisaukaskatti',
-      'þar af vsk',
       'vsk samtals',
       'samtals vsk',
       'skattur',

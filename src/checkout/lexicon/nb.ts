@@ -528,6 +528,7 @@ export const nb: Lexicon = {
     'minimum',
   ],
   included: [
+    'utgjør',
     'inkl',
     'inklusiv',
     'inklusive',

@@ -466,6 +466,7 @@ export const sv: Lexicon = {
     'fr.o.m',
   ],
   included: [
+    'utgör',
     'inkl',
     'inklusive',
     'inkluderar',
@@ -619,6 +620,7 @@ export const sv: Lexicon = {
       'bekräfta och betala',
       'bekräfta & betala',
       'godkänn och betala',
+      'jag godkänner och betalar',
       'godkänn & betala',
       'slutför och betala',
       'boka och betala',
