@@ -30,7 +30,7 @@ const MOST_ASKED = 200
  * @example controlKind('Jetzt zahlungspflichtig bestellen', words) // 'pays'
  */
 export function controlKind(label: string, words: Vocabulary): ControlKind | null {
-  const text = plain(withoutMoney(label)).replace(/^[^\p{L}]+|[^\p{L}]+$/gu, '')
+  const text = plain(withoutMoney(label)).replace(/^[^\p{L}\p{M}]+|[^\p{L}\p{M}]+$/gu, '')
   if (text === '' || text.length > LONGEST_WORDS) return null
   let best: { kind: ControlKind; length: number } | null = null
   let start: { kind: ControlKind; length: number } | null = null

@@ -1,3 +1,4 @@
+import { KEPT_WITH } from './kept-with.ts'
 import type { Lexicon } from './lexicon/lexicon.ts'
 import { type Phrases, phraseIndex, plain } from './words.ts'
 
@@ -36,7 +37,8 @@ export function lexiconsFor(
   }
   const best = Math.max(0, ...scores.values())
   if (best === 0) return lexicons
-  const declared = lang?.trim().toLowerCase().split(/[-_]/u)[0] ?? ''
+  const subtag = lang?.trim().toLowerCase().split(/[-_]/u)[0] ?? ''
+  const declared = KEPT_WITH[subtag] ?? subtag
   const reaches = (share: number) => (lexicon: Lexicon) => (scores.get(lexicon.language) ?? 0) >= share * best
   const own = lexicons.filter((lexicon) => lexicon.language === declared && reaches(BELIEVED)(lexicon))
   return own.length > 0 ? own : lexicons.filter(reaches(CLOSE))

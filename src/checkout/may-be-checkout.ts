@@ -1,14 +1,14 @@
 // Compact on purpose: this file goes into every page of a watched shop, the reader only into those it lets through.
 const PATH =
-  /cart|basket|\bbag\b|checkout|check-out|payment|\bpay\b|order|kasse|kassa|cassa|zahlung|bestell|bestaet|warenkorb|panier|paiement|commande|merci|danke|gracias|carrito|cesta|carrello|winkel|afreken|bedankt|pago|thank|confirm|receipt|success/i
+  /cart|basket|\bbag\b|checkout|check-out|payment|\bpay\b|order|kasse|kassa|cassa|zahlung|bestell|bestaet|warenkorb|panier|paiement|commande|merci|danke|gracias|carrito|cesta|carrello|winkel|afreken|bedankt|pago|thank|confirm|receipt|success|koszyk|kosik|zamow|objedn|pokladna|platb|carrinho|sacola|encomenda|pagamento|comanda|finaliz|kosar|penztar|rendel|korpa|narudz|blagajn|kurv|varukorg|kundvagn|ostoskori|ostukorv|karfa|tilaus|tellimus|pontun|takk?\b|tack|kiitos|sepet|odeme|siparis|korzin|koshyk|zakaz|oform|pedido|encargo|keranjang|pesanan/i
 const FIELDS =
   '[autocomplete~="cc-number"],[autocomplete~="cc-csc"],[autocomplete~="cc-exp"],[autocomplete~="transaction-amount"],' +
   '[autocomplete~="postal-code"],[autocomplete~="street-address"],[autocomplete~="address-line1"]'
 // Words for a sum to be paid, for ordering, or for thanks, in about thirty languages; a figure must be near the first.
 const TOTAL =
-  /(?:total|summe|gesamt|betrag|zahlen|amount|montant|payer|régler|importe|pagar|totaal|betalen|totale|pagare|suma|razem|kwota|celkem|spolu|összesen|fizetendő|ukupno|skupaj|общо|сума|итого|всего|к оплате|σύνολο|sum\b|summa|att betala|i alt|yhteensä|maksettava|kokku|kopā|iš viso|toplam|tutar|tổng|jumlah|รวม|合計|合计|總計|总计|应付|支払|합계|총|결제|الإجمالي|المجموع|סה"כ|कुल)[^\d٠-٩۰-۹०-९]{0,120}[\d٠-٩۰-۹०-९]|[\d٠-٩۰-۹०-९][^\p{L}]{0,12}(?:total|gesamt|totaal|à payer)/iu
+  /(?:total|summe|gesamt|betrag|zahlen|amount|montant|payer|régler|importe|pagar|totaal|betalen|totale|pagare|suma|razem|kwota|celkem|spolu|összesen|fizetendő|ukupno|skupaj|общо|сума|итого|всего|к оплате|σύνολο|sum\b|sumkr|summa|att betala|i alt|yhteensä|maksettava|kokku|kopā|iš viso|toplam|tutar|tổng|jumlah|รวม|合計|合计|小計|總計|总计|应付|支払|합계|총|결제|الإجمالي|إجمالي|المجموع|مجموع|اجمال|المستحق|مبلغ|סך|סה[״"]כ|לתשלום|סכום|جمع|قابل پرداخت|कुल|राशि|योग|देय|συνολο|πληρωτεο|végösszeg|fizetend|iznos|za platiti|plačil|за плащане|оплат|сплат|разом|усього|viso|apmaksai|mokėti|samtals|til greiðslu|heildar|å betale|at betale|tasuda|celkom|łącznie|do zapłaty|k úhrad|na úhradu|de plată|tổng cộng|iomlán)[^\d٠-٩۰-۹०-९]{0,120}[\d٠-٩۰-۹०-९]|[\d٠-٩۰-۹०-९][^\p{L}]{0,12}(?:total|gesamt|totaal|à payer)/iu
 const ORDER =
-  /place (?:your )?order|pay now|order number|thank you for your (?:order|purchase)|bestellen|bestellnummer|jetzt (?:kaufen|bezahlen)|commande(?:r|z)?\b|numéro de commande|valider et payer|pedido|bestelling|ordine|zamówien|objedn|beställ|bestilling/i
+  /place (?:your )?order|pay now|order number|thank you for your (?:order|purchase)|bestellen|bestellnummer|jetzt (?:kaufen|bezahlen)|commande(?:r|z)?\b|numéro de commande|valider et payer|pedido|bestelling|ordine|zamówien|objedn|beställ|bestilling|encomenda|comand[aă]|zapłać|zaplatit|rendelés|narudžb|porudžb|naročil|поръчк|παραγγελι|pasūtījum|užsakym|оформ|заказ|замовлен|sipariş|الطلب|הזמנ|سفارش|ऑर्डर|tilaa|tilaus|tellimus|pöntun|takk fyrir|tak for|tack för|kiitos|aitäh|注文|订单|訂單|주문|สั่งซื้อ|đặt hàng|pesanan|ordni|ordú/i
 
 /**
  * A very cheap first look: may this page be a cart, a checkout or a confirmation? Says yes too often rather than too

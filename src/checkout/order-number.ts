@@ -24,7 +24,11 @@ export interface NumberContext {
 const TOKEN = /[\p{L}\p{Nd}](?:[\p{L}\p{Nd}._/#-]*[\p{L}\p{Nd}])?/gu
 const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
 // Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
-const FILLER = /^(?:[\s:#№°º.–-]|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro)(?![\p{L}\p{Nd}]))*/iu
+const FILLER =
+  /^(?:[\s:：#№°º.–-]|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है)(?![\p{L}\p{Nd}]))*/iu
+// "Number" and its like in the languages of the lexicons, accents folded.
+const SURE =
+  /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu
 const LONGEST = 40
 
 /**
@@ -45,9 +49,7 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     if (other && other.at <= label.at && other.length >= label.length) continue
     if (!live.words(index)) continue
     // "Order" alone can stand before anything; "order number" cannot.
-    const sure = /number|num|nr\b|no\b|n[°º]|#|id\b|code|ref|nummer|bestätigung|localizador/iu.test(
-      flat.slice(label.at, label.at + label.length),
-    )
+    const sure = SURE.test(flat.slice(label.at, label.at + label.length))
     // A number split over touching nodes may begin in the label's own text: `Order number: INV-` `000` `123`.
     const rest =
       item.text.slice(originalEnd(item.text, flat, label.at + label.length)) + touching(context.page, item.to)

@@ -62,9 +62,10 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
     if (named) return { code: named, why: 'named in the label', source: 'label', label }
     if (possible !== null) {
       const usual = figure.marks.find((mark) => mark.usual !== null)?.usual
-      return usual && !possible.includes('GBP')
-        ? { code: usual, why: 'what the sign usually means', source: 'text', label: figure.text }
-        : settle(possible)
+      if (!usual || possible.includes('GBP')) return settle(possible)
+      // "руб." is usually the Russian rouble, but not in a shop of Belarus.
+      const place = agreed(places.filter(({ code }) => possible.includes(code)))
+      return place ?? { code: usual, why: 'what the sign usually means', source: 'text', label: figure.text }
     }
     // A bare number is in the money of the page's other amounts.
     const [sign] = symbols

@@ -129,7 +129,9 @@ function readWith(ground: Ground, languages: readonly Lexicon[]): CheckoutReadin
   const hasNumber = number !== null || machine.orderNumbers.length > 0
   const confirmation = decideStage(signs, false, hasNumber, items.length > 0) === 'confirmation'
   const context = { page, stream, words, live, rows: priced, items, controls, machine, confirmation }
-  const choice = chooseTotal(context, signs.pays || signs.completes)
+  // What can also mean "go to the checkout" does not show that this page is where one pays.
+  const completes = controls.some((control) => control.kind === 'completes' && !control.toCheckout)
+  const choice = chooseTotal(context, signs.pays || completes)
   const stage = decideStage(signs, choice.total !== null, hasNumber, items.length > 0)
   const barred = stage === 'product' || stage === 'other'
   const placed = placeOrderControls({ page, controls, signs, stage, hasTotal: choice.total !== null, sight })

@@ -4,19 +4,19 @@ import type { Stage } from './reading.ts'
 const PATHS: readonly (readonly [Stage | 'history', RegExp])[] = [
   [
     'confirmation',
-    /thank[-_]?you|thanks|order[-_]?(?:received|confirm(?:ed|ation)|complete|success|placed)|confirmation|receipt|(?:checkout|order|payment)\/(?:success|complete|done|finish)|merci|danke|bestaetigung|bestellbestaetigung|bestaetigt|gracias|bedankt|remerciement/,
+    /thank[-_]?you|thanks|order[-_]?(?:received|confirm(?:ed|ation)|complete|success|placed)|confirmation|receipt|(?:checkout|order|payment)\/(?:success|complete|done|finish)|merci|danke|bestaetigung|bestellbestaetigung|bestaetigt|gracias|bedankt|remerciement|dziekujemy|potwierdzenie|dekujeme|dakujeme|potvrzeni|potvrdenie|multumim|confirmare|obrigad[oa]|concluid[oa]|sucesso|grazie|conferma\b|koszonjuk|hvala|paldies|aciu|\btack\b|\btakk?\b|kiitos|aitah|spasibo|tesekkur/,
   ],
   [
     'history',
-    /order[-_]?history|\/orders\b|my[-_]?orders|mes[-_]commandes|historique|meine[-_]bestellungen|mis[-_]pedidos/,
+    /order[-_]?history|\/orders\b|my[-_]?orders|mes[-_]commandes|historique|meine[-_]bestellungen|mis[-_]pedidos|moje[-_](?:zamowienia|objednavky)|historia[-_]zamowien|historie[-_]objednavek|meus[-_]pedidos|minhas[-_]encomendas|i[-_]miei[-_]ordini|comenzile[-_]mele|siparislerim/,
   ],
   [
     'cart',
-    /(?:shopping[-_]?)?(?:cart|basket|bag)\b|panier|warenkorb|einkaufswagen|winkelwagen|winkelmand|carrito|cesta|carrello/,
+    /(?:shopping[-_]?)?(?:cart|basket|bag)\b|panier|warenkorb|einkaufswagen|winkelwagen|winkelmand|carrito|cesta|carrello|koszyk|kosik|carrinho|sacola|\bcos\b|kosar|korpa|kolichka|kalathi|grozs|krepselis|\bkurv\b|handlekurv|varukorg|kundvagn|ostoskori|ostukorv|karfa|korzina|koshyk|sepet|keranjang|gio-hang/,
   ],
   [
     'checkout',
-    /check[-_]?out|payment|\bpay\b|paiement|commande\b|kasse|zahlung|bezahlen|afrekenen|caisse|bestellen|bestellung|order[-_]?review|pago|finalizar|cassa|kassa|onepage|billing/,
+    /check[-_]?out|payment|\bpay\b|paiement|commande\b|kasse|zahlung|bezahlen|afrekenen|caisse|bestellen|bestellung|order[-_]?review|pago|finalizar|cassa|kassa|onepage|billing|zamowienie|\bkasa\b|platnosc|objednavka|pokladna|platba|pagamento|encomenda|finalizacao|\bcomanda\b|finalizare|penztar|blagajna|poruchka|tameio|apmokejimas|kassan|tilaus|tellimus|pontun|greidsl|oformlenie|odeme|siparis|pembayaran|thanh-toan/,
   ],
   ['product', /\/(?:products?|produits?|produkte?|item|articles?|artikel|producto|dp|p)\//],
 ]

@@ -1,3 +1,4 @@
+import { KEPT_WITH } from '../checkout/kept-with.ts'
 import { pageText } from '../checkout/may-be-checkout.ts'
 
 /*
@@ -25,7 +26,7 @@ const WORDS: Readonly<Record<string, string>> = {
   en: 'order|shipping|delivery|cart|basket|checkout|pay|subtotal|tax|your',
   fr: 'commande|livraison|panier|payer|paiement|tva|tps|sous-total|votre',
   de: 'bestell|versand|warenkorb|mwst|zahl|summe|gesamt|lieferung',
-  es: 'pedido|envío|carrito|cesta|pagar|iva|compra|importe|su',
+  es: 'pedido|envío|carrito|cesta|pagar|iva|compra|importe|gracias|tu pedido',
   nl: 'bestel|verzend|winkelwagen|winkelmand|btw|betalen|totaal|bezorg',
   it: 'ordine|spedizione|carrello|pagamento|paga|totale|iva|acquist',
   pt: 'pedido|encomenda|envio|frete|carrinho|pagamento|pagar|entrega|compra',
@@ -33,9 +34,9 @@ const WORDS: Readonly<Record<string, string>> = {
   cs: 'celkem|objedn|doprav|košík|dph|platb|cena',
   sk: 'spolu|objedn|doprav|košík|dph|platb|celkom',
   ro: 'comand|livrare|coș|coşul|plat|transport|tva|produse',
-  sv: 'beställ|frakt|kassan|varukorg|moms|betala|summa|leverans',
-  da: 'bestil|levering|fragt|kurv|moms|betal|i alt',
-  nb: 'bestill|frakt|handlekurv|mva|betal|totalt|levering',
+  sv: 'beställ|frakt|kassan|varukorg|moms|betala|summa|leverans|totalt|rabatt|varor|delsumma|köp|tack',
+  da: 'bestil|levering|fragt|kurv|moms|betal|i alt|kassen|køb|tak for|ordre|subtotal',
+  nb: 'bestill|frakt|handlekurv|mva|betal|totalt|levering|kassen|kjøp|takk|ordre|varer|sum',
   fi: 'yhteensä|tilau|toimitus|ostoskori|alv|maksa',
   et: 'kokku|tellimu|tarne|ostukorv|käibemaks|maks',
   is: 'samtals|pöntun|karfa|greið|vsk|sending',
@@ -77,7 +78,7 @@ export function pageLanguages(document: Document): string[] {
     score(language, Math.min(40, found.length + 3 * distinct))
   }
   const declared = document.documentElement.lang.toLowerCase().split(/[-_]/)[0] ?? ''
-  const own = { no: 'nb', nn: 'nb', ms: 'id', sr: 'hr', bs: 'hr' }[declared] ?? declared
+  const own = KEPT_WITH[declared] ?? declared
   if (scores.has(own)) score(own, 6)
   const ranked = [...scores].filter(([, points]) => points > 0).sort((a, b) => b[1] - a[1])
   const best = ranked[0]?.[1] ?? 0
