@@ -2,6 +2,7 @@ import { nameOf } from './dom.ts'
 import { isCount, type Meaning } from './label.ts'
 import type { Liveness } from './liveness.ts'
 import type { Box, PageText } from './page-text.ts'
+import type { SetAside } from './set-aside.ts'
 import type { Item, Stream, Words } from './stream.ts'
 import type { Vocabulary } from './vocabulary.ts'
 
@@ -18,6 +19,7 @@ export interface Context {
   readonly words: Vocabulary
   readonly live: Liveness
   readonly means: (item: Words) => Meaning | null
+  readonly aside: SetAside
 }
 
 /** The label that a box gives to one of its amounts; null when the box has no words for it. */
@@ -68,7 +70,7 @@ export function neighbours(context: Context, from: number, to: number): Item[] {
   const found: Item[] = []
   for (let at = Math.max(0, from); at < to; at += 1) {
     const item = context.stream.items[at]
-    if (!item) continue
+    if (!item || context.aside.has(at)) continue
     if (item.kind === 'words' ? context.live.words(at) : item.remark === null && context.live.figure(at))
       found.push(item)
   }

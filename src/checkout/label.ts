@@ -18,7 +18,7 @@ const LONGEST_LABEL = 120
 export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   const text = plain(label.slice(-LONGEST_LABEL))
   // Most texts of a page have no known word at all.
-  if (words.labels.all(text).length === 0) return null
+  if (words.labels.all(text).length === 0) return remarkAlone(text, words)
   if (endsInBound(text, words)) return 'aside'
   const outside = text.replace(/[([（][^)\]）]*[)\]）]?/gu, ' ')
   const whole = outside.trim() === '' ? text.replace(/[()[\]（）]/gu, ' ') : outside
@@ -26,6 +26,13 @@ export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   if (bestHit(whole, words)?.kind === 'aside') return 'aside'
   const bare = stripCounts(whole)
   return bare === '' ? null : cutRemarks(bare, words)
+}
+
+/** "Including", "excl.": a remark that names nothing, on what stands before it or behind. */
+function remarkAlone(text: string, words: Vocabulary): Meaning | null {
+  const start = text.replace(/^[^\p{L}]+/u, '')
+  if (words.included.first(start)?.at === 0) return 'included'
+  return words.excluded.first(start)?.at === 0 ? 'net' : null
 }
 
 /** "Free shipping from": the amount that follows is a threshold. */

@@ -38,7 +38,20 @@ export function lex(text: string): Token[] {
     else if (word !== undefined) tokens.push(...wordTokens(word, gap))
     else tokens.push({ kind: kindOf({ sign, open, close, percent, point }), text: whole, gap, money: null })
   }
-  return tokens
+  return joinNames(tokens)
+}
+
+/** `Canadian dollars`, `US $`: names for money that have a space in them. */
+function joinNames(tokens: readonly Token[]): Token[] {
+  const joined: Token[] = []
+  for (const token of tokens) {
+    const before = joined.at(-1)
+    const name = before?.kind === 'word' && token.gap && token.money ? `${before.text} ${token.text}` : ''
+    const money = name === '' ? null : currencyMark(name)
+    if (before && money) joined.splice(-1, 1, { ...token, text: name, gap: before.gap, money })
+    else joined.push(token)
+  }
+  return joined
 }
 
 function kindOf(

@@ -5,7 +5,9 @@ import type { Box } from './page-text.ts'
 import type { Figure } from './stream.ts'
 import { tidy } from './words.ts'
 
-const LABELLED_BY = ['aria-label', 'aria-labelledby', 'id']
+// Narrow screens show a cell's heading from an attribute, by style alone.
+const CELL_NAMES = ['data-title', 'data-label', 'data-th']
+const LABELLED_BY = ['aria-label', 'aria-labelledby', 'id', ...CELL_NAMES]
 
 const CHOSEN: ReadonlySet<Meaning> = new Set(['shipping', 'fee', 'tip'])
 
@@ -37,6 +39,7 @@ export function namedLabel(context: Context, figure: Figure): { label: Label; bo
       target ? (target.textContent ?? '') : '',
       // What the label says in figures is for the eye to say: only its words count.
       (attribute(element, 'aria-label') ?? '').replace(/[\p{Sc}\p{Nd}.,]+/gu, ' '),
+      ...CELL_NAMES.map((name) => attribute(element, name) ?? ''),
     ]
     for (const text of texts) {
       const meaning = text === '' ? null : meaningOf(text, words)

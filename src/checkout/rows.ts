@@ -3,6 +3,7 @@ import { type Meaning, meaningOf, saysRate } from './label.ts'
 import type { Liveness } from './liveness.ts'
 import type { Box, PageText } from './page-text.ts'
 import { chosenLabel, controlAround, hasOwnLabel, labelOnControl, namedLabel, searchLabel } from './row-label.ts'
+import { findSetAside } from './set-aside.ts'
 import type { Figure, Stream, Words } from './stream.ts'
 import type { Vocabulary } from './vocabulary.ts'
 
@@ -36,11 +37,13 @@ export function readRows(page: PageText, stream: Stream, words: Vocabulary, live
   }
   const rows: Row[] = []
   const near = nearKnownLabels(stream, means)
+  const aside = findSetAside(stream, means)
   for (const [index, figure] of stream.items.entries()) {
     if (figure.kind !== 'figure' || rows.length >= MOST_FIGURES) continue
+    if (aside.get(index) === null) continue
     // No label anywhere near: nothing to pair, and no style needs to be asked.
     if ((near.has(index) || hasOwnLabel(figure)) && live.figure(index)) {
-      rows.push(readRow({ page, stream, words, live, means }, figure, index))
+      rows.push(readRow({ page, stream, words, live, means, aside }, figure, index))
     }
   }
   return rows
@@ -73,6 +76,8 @@ function readRow(context: Context, figure: Figure, index: number): Row {
       figure.box,
     )
   }
+  const known = context.aside.get(index)
+  if (known) return make({ text: '', meaning: known }, figure.box)
   if (live.choice(figure) === 'chosen') return make(...chosenLabel(context, figure, index))
   const control = controlAround(figure)
   const found = control

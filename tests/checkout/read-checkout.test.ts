@@ -7,6 +7,7 @@ import { french } from './pages/french.ts'
 import { german } from './pages/german.ts'
 import { hostile } from './pages/hostile.ts'
 import { decoys, makes, signs } from './pages/makes.ts'
+import { odd } from './pages/odd.ts'
 import { documentOf, type ShopPage } from './pages/page.ts'
 import { platforms } from './pages/platforms.ts'
 import { inShort } from './pages/short.ts'
@@ -18,6 +19,7 @@ const pages: Readonly<Record<string, readonly ShopPage[]>> = {
   german,
   hostile,
   makes,
+  odd,
   decoys,
   signs,
   controls,

@@ -6,6 +6,9 @@ export const de: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'jetzt zahlen',
+      'jetzt bezahlen',
+      'sofort zahlbar',
       'heute fällig',
       'heute zu zahlen',
       'jetzt zu zahlen',

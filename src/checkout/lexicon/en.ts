@@ -6,6 +6,10 @@ export const en: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'pay now',
+      'to pay now',
+      'paid now',
+      'payment due now',
       'due today',
       'due now',
       'total due today',

@@ -6,6 +6,9 @@ export const fr: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'payé maintenant',
+      'payer maintenant',
+      'à régler maintenant',
       "à payer aujourd'hui",
       'à payer maintenant',
       'à payer immédiatement',
