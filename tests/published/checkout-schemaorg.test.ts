@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { JSDOM } from 'jsdom'
 import { describe, expect, it } from 'vitest'
-import { readMicrodata } from '../../src/checkout/machine-values.ts'
+import { readMicrodata } from '../../src/checkout/microdata.ts'
 import { readStructured } from '../../src/checkout/structured-money.ts'
 
 // Source: the examples of schema.org (schemaorg/schemaorg, commit cc71c8e0, data/**/*example*.txt): the money in each, as
@@ -108,4 +108,30 @@ describe('money in microdata (schema.org examples)', () => {
     expect(found?.currency).toBe(code?.[1] ?? code?.[2])
     expect(found?.type).toBe('Offer')
   })
+})
+
+// Source: schema.org's own definitions (schemaorg/schemaorg, commit cc71c8e0, data/*.ttl): schema-order-money.json.
+describe('the money properties of schema.org', () => {
+  const definitions: { money_properties: readonly { property: string; range: readonly string[] }[] } = JSON.parse(
+    readFileSync(new URL('schema-order-money.json', import.meta.url), 'utf8'),
+  )
+  const nested = definitions.money_properties.filter(
+    ({ range }) => range.includes('MonetaryAmount') || range.includes('PriceSpecification'),
+  )
+
+  it('has enough of them to mean something', () => {
+    expect(nested.length).toBeGreaterThanOrEqual(25)
+  })
+
+  it.each(nested.map(({ property, range }) => [property, range] as const))(
+    '%s holds an amount with its currency',
+    (property, range) => {
+      const amount = range.includes('MonetaryAmount')
+        ? { value: '4.95', currency: 'USD' }
+        : { price: '4.95', priceCurrency: 'USD' }
+      const [found] = readStructured({ '@type': 'Thing', [property]: amount }).money
+      expect(found).toMatchObject({ amount: '4.95', currency: 'USD' })
+      expect(found?.path.startsWith(`/${property}/`)).toBe(true)
+    },
+  )
 })
