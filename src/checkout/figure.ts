@@ -83,6 +83,8 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
     amount.number += token.text
     return 1
   }
+  // A dash for the cents, in a node of its own: `300` `,-`.
+  if (token.kind === 'point' && following?.kind === 'sign' && following.reach === 0 && whole) return 2
   if (token.kind === 'point' && following?.kind === 'number' && following.reach <= 2 && whole) {
     if (!token.first && !following.first) return 0
     cents(following.text)
