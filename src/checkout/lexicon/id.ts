@@ -73,7 +73,6 @@ export const id: Lexicon = {
       'total transaksi',
       'total biaya',
       'total belanjaan',
-      'total harga',
       'harga total',
       'total semua',
       'total pembelian',
@@ -91,6 +90,7 @@ export const id: Lexicon = {
       'jumlah tempahan',
     ],
     total: [
+      'total harga',
       'total',
       'jumlah',
       'total sementara',

@@ -70,4 +70,13 @@ export const zhPages: readonly ShopPage[] = [
     placeOrder: ['确认支付'],
     parts: ['items 99.00', 'shipping 0.00'],
   },
+  {
+    name: 'a confirmation whose sum follows the count of its goods',
+    url: 'https://yunshan.example/order/success',
+    lang: 'zh-CN',
+    body: `<h1>支付成功</h1><p>订单编号：<span>99203311</span></p><p>快递单号：7755003120</p><p>共3件商品，合计：<b>¥99.00</b></p><a href="/">继续购物</a>`,
+    stage: 'confirmation',
+    total: '99.00 CNY',
+    orderNumber: '99203311',
+  },
 ]
