@@ -6,6 +6,7 @@ import { type Hit, plain } from './words.ts'
 export type Meaning = LabelKind | 'included'
 
 const TOTALS: ReadonlySet<LabelKind> = new Set(['total', 'grandTotal'])
+const SUMS: ReadonlySet<Meaning> = new Set(['total', 'grandTotal', 'payable'])
 const PARTS: readonly LabelKind[] = ['shipping', 'tax', 'discount', 'credit', 'fee', 'tip']
 const LONGEST_LABEL = 120
 
@@ -25,7 +26,17 @@ export function meaningOf(label: string, words: Vocabulary): Meaning | null {
   // "4 payments of" must not lose what it counts.
   if (bestHit(whole, words)?.kind === 'aside') return 'aside'
   const bare = stripCounts(whole)
-  return bare === '' ? null : cutRemarks(bare, words)
+  const meaning = bare === '' ? null : cutRemarks(bare, words)
+  return meaning !== null && SUMS.has(meaning) && saysWithout(text, words) ? 'net' : meaning
+}
+
+/** "Total (excl. VAT)", "Razem (netto)": the brackets say that the sum leaves something out. */
+function saysWithout(text: string, words: Vocabulary): boolean {
+  for (const [, inside = ''] of text.matchAll(/[([（]([^)\]）]*)/gu)) {
+    const remark = inside.trim()
+    if (words.excluded.first(remark)?.at === 0 || words.labels.longest(remark).has('net')) return true
+  }
+  return false
 }
 
 /** "Including", "excl.": a remark that names nothing, on what stands before it or behind. */

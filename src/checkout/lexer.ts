@@ -12,7 +12,8 @@ export interface Token {
 }
 
 // Groups of three may be parted by a space; any mark may be followed by digits; a dash may stand for the cents.
-const NUMBER = String.raw`\d+(?:[.,'٫٬·]\d+| \d{3}(?!\d))*(?:[.,] ?(?:--?|[–—])(?!\d))?[⁰¹²³⁴⁵⁶⁷⁸⁹]*`
+// Swedish shops part kronor and öre by a colon; elsewhere a colon parts hours and minutes.
+const NUMBER = String.raw`\d+(?:[ .]\d{3})*:(?:\d\d(?= ?(?:[Kk][Rr]|SEK)(?![\p{L}\d]))|-)|\d+(?:[.,'٫٬·]\d+| \d{3}(?!\d))*(?:[.,] ?(?:--?|[–—])(?!\d))?[⁰¹²³⁴⁵⁶⁷⁸⁹]*`
 // `US$`, `$CA`, `C$`, `$ US`, `R$`: letters glued to a symbol on either side, and a space at most after a dollar sign.
 const SYMBOL = String.raw`(?:\p{L}{1,4}[.\-]?)?\p{Sc}(?: ?[A-Z]{2,3}(?![\p{L}\d]))?`
 const WORD = String.raw`[\p{L}\p{M}][\p{L}\p{M}'’./\-]*`

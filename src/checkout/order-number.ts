@@ -21,11 +21,13 @@ export interface NumberContext {
   readonly sight: Sight
 }
 
-const TOKEN = /[\p{L}\p{Nd}](?:[\p{L}\p{Nd}._/#-]*[\p{L}\p{Nd}])?/gu
+// In scripts without spaces a word is glued to the number: `注文番号：123456です` ends where the script changes.
+const LETTER = String.raw`\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}\p{Nd}`
+const TOKEN = new RegExp(`[${LETTER}](?:[${LETTER}._/#-]*[${LETTER}])?`, 'gu')
 const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
 // Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
 const FILLER =
-  /^(?:[\s:：#№°º.–-]|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है)(?![\p{L}\p{Nd}]))*/iu
+  /^(?:[\s:：#№°º.–「『“"-]|は|는|은|是|为|為|คือ|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है|là|adalah|ialah|huwa|hija|ná)(?![\p{L}\p{Nd}]))*/iu
 // "Number" and its like in the languages of the lexicons, accents folded.
 const SURE =
   /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu

@@ -9,12 +9,25 @@ export function plain(text: string): string {
   return text
     .toLowerCase()
     .normalize('NFD')
-    .replace(/[\u0300-\u036f\u200b-\u200f\u061c\u2060\ufeff\u00ad]/gu, '')
+    .replace(/[\u0300-\u036f\u200b-\u200f\u061c\u2060\ufeff\u00ad\u0640\u064b-\u0655\u0670\u093c]/gu, '')
     .normalize('NFC')
-    .replace(/ß/gu, 'ss')
-    .replace(/[‘’ʼ´`]/gu, "'")
+    .replace(/[ßı\u0649\u06cc\u06a9\u0901\u0911]/gu, (letter) => FOLDED[letter] ?? letter)
+    .replace(/(?<=[א-ת])(?:["״”]|'')(?=[א-ת])/gu, '')
+    .replace(/[‘’ʼ´`׳]/gu, "'")
     .replace(/\s+/gu, ' ')
     .trim()
+}
+
+// Letters that shops write in two ways: German ß, Turkish ı (capitals lose it), Arabic and Persian yeh and kaf, Hindi
+// nasals. Vowel signs, hamza and nukta fall with the accents; gershayim inside a Hebrew word is left out by many.
+const FOLDED: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  ı: 'i',
+  '\u0649': '\u064a',
+  '\u06cc': '\u064a',
+  '\u06a9': '\u0643',
+  '\u0901': '\u0902',
+  '\u0911': '\u0906',
 }
 
 const TIDY_ALREADY = /^[\x21-\x7e]+(?: [\x21-\x7e]+)*$/

@@ -1,4 +1,5 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
+import { submitsOrder } from '../checkout/is-place-order.ts'
 import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import './reader-global.ts'
@@ -41,11 +42,8 @@ function ordering(event: Event, currency: string): SeenPage | null {
 function ordersBySubmit(event: Event, { placeOrder, total }: CheckoutReading): boolean {
   const form = event.composedPath()[0]
   const submitter = event instanceof SubmitEvent ? event.submitter : null
-  if (submitter) return placeOrder.some((control) => control === submitter || control.contains(submitter))
   if (!(form instanceof HTMLFormElement)) return false
-  const ofForm = (element: Element): boolean =>
-    element.closest('form') === form || ('form' in element && element.form === form)
-  if (placeOrder.some(ofForm)) return true
+  if (submitsOrder({ placeOrder }, form, submitter)) return true
   const isBare = form.querySelector('button, input:is([type=submit], [type=image], [type=button])') === null
   return isBare && form.method === 'post' && total !== null && placeOrder.length === 0
 }

@@ -1,7 +1,6 @@
 import type { Lexicon } from './lexicon.ts'
-import { alsoSpelt } from './spellings.ts'
 
-const words: Lexicon = {
+export const ar: Lexicon = {
   language: 'ar',
   spaced: true,
   labels: {
@@ -941,8 +940,3 @@ const words: Lexicon = {
  * Arabic, of the Gulf, Egypt, the Levant and the Maghreb, with hamza and vowel signs or without, and with `ى` for a last
  * `ي`. Words from general knowledge, no single source; no wording of the EU directive exists in this language.
  */
-export const ar: Lexicon = alsoSpelt(words, [
-  [/[\u064b-\u0652]/gu, ''],
-  [/[أإآ]/gu, 'ا'],
-  [/ي(?= |$)/gu, 'ى'],
-])

@@ -766,10 +766,4 @@ const words: Lexicon = {
  * nothing in place of the zero-width non-joiner. Words from general knowledge, no single source; no wording of the EU
  * directive exists in this language.
  */
-export const fa: Lexicon = alsoSpelt(words, [
-  [/\u200c/gu, ' '],
-  [/أ/gu, 'ا'],
-  [/ئ/gu, 'ی'],
-  [/ی/gu, 'ي'],
-  [/ک/gu, 'ك'],
-])
+export const fa: Lexicon = alsoSpelt(words, [[/\u200c/gu, ' ']])

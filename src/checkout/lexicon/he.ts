@@ -1,7 +1,6 @@
 import type { Lexicon } from './lexicon.ts'
-import { alsoSpelt } from './spellings.ts'
 
-const words: Lexicon = {
+export const he: Lexicon = {
   language: 'he',
   spaced: true,
   labels: {
@@ -794,10 +793,3 @@ const words: Lexicon = {
  * Hebrew, with gershayim (`סה״כ`), a straight quote (`סה"כ`), two apostrophes, or none. Words from general knowledge, no
  * single source; no wording of the EU directive exists in this language.
  */
-export const he: Lexicon = alsoSpelt(words, [
-  [/"/gu, '״'],
-  [/״/gu, "''"],
-  [/״/gu, '”'],
-  [/״/gu, ''],
-  [/(?<!')'(?!')/gu, '׳'],
-])

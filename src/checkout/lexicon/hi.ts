@@ -1,7 +1,6 @@
 import type { Lexicon } from './lexicon.ts'
-import { alsoSpelt } from './spellings.ts'
 
-const words: Lexicon = {
+export const hi: Lexicon = {
   language: 'hi',
   spaced: true,
   labels: {
@@ -784,9 +783,3 @@ const words: Lexicon = {
  * Hindi, also without the dot below that loanwords often lose (`खरीदें` for `ख़रीदें`), and with the plain letter in loanwords
  * with `ऑ`. Words from general knowledge, no single source; no wording of the EU directive exists in this language.
  */
-export const hi: Lexicon = alsoSpelt(words, [
-  [/(?<=[कखगजफ])\u093c/gu, ''],
-  [/ँ/gu, 'ं'],
-  [/ऑ/gu, 'आ'],
-  [/एं(?= |$)/gu, 'एँ'],
-])

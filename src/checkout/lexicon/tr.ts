@@ -1,7 +1,6 @@
 import type { Lexicon } from './lexicon.ts'
-import { alsoSpelt } from './spellings.ts'
 
-const words: Lexicon = {
+export const tr: Lexicon = {
   language: 'tr',
   spaced: true,
   labels: {
@@ -792,4 +791,3 @@ const words: Lexicon = {
  * Turkish, also where capitals have turned `ı` into `i` (`KARGO TUTARI`). Words from general knowledge, no single source; no
  * wording of the EU directive exists in this language.
  */
-export const tr: Lexicon = alsoSpelt(words, [['ı', 'i']])
