@@ -16,7 +16,8 @@ export interface Token {
 const NUMBER = String.raw`\d+(?:[ .]\d{3})*:(?:\d\d(?= ?(?:[Kk][Rr]|SEK)(?![\p{L}\d]))|-)|\d+(?:[.,'٫٬·]\d+| \d{3}(?!\d))*(?:[.,] ?(?:--?|[–—])(?!\d))?[⁰¹²³⁴⁵⁶⁷⁸⁹]*`
 // `US$`, `$CA`, `C$`, `$ US`, `R$`: letters glued to a symbol on either side, and a space at most after a dollar sign.
 const SYMBOL = String.raw`(?:\p{L}{1,4}[.\-]?)?\p{Sc}(?: ?[A-Z]{2,3}(?![\p{L}\d]))?`
-const WORD = String.raw`[\p{L}\p{M}][\p{L}\p{M}'’./\-]*`
+// A Hebrew abbreviation has its quotation mark inside: ש"ח.
+const WORD = String.raw`[\p{L}\p{M}](?:[\p{L}\p{M}'’./\-]|["״](?=[א-ת]))*`
 const TOKEN = new RegExp(`(${NUMBER})|(${SYMBOL})|(${WORD})|([-–—+])|([([（])|([)\\]）])|(%)|([.,٫])|(\\S)`, 'gu')
 const SPACELESS_MONEY = /^[円元圆圓원]/u
 
@@ -47,7 +48,9 @@ function joinNames(tokens: readonly Token[]): Token[] {
   const joined: Token[] = []
   for (const token of tokens) {
     const before = joined.at(-1)
-    const name = before?.kind === 'word' && token.gap && token.money ? `${before.text} ${token.text}` : ''
+    // The adjective may stand before (`Canadian dollars`) or behind (`ريال سعودي`).
+    const isName = before?.kind === 'word' && token.gap && (token.money || (before.money && token.kind === 'word'))
+    const name = isName ? `${before.text} ${token.text}` : ''
     const money = name === '' ? null : currencyMark(name)
     if (before && money) joined.splice(-1, 1, { ...token, text: name, gap: before.gap, money })
     else joined.push(token)

@@ -54,9 +54,11 @@ export function placesOf({ stream, lang, host }: CurrencyContext): Place[] {
   }
   const locale = lang && /^[a-z]{2,3}(?:[-_][a-z0-9]{2,8})*$/i.test(lang) ? lang.replaceAll('_', '-') : null
   const region = locale ? /-([a-z]{2})\b/i.exec(locale)?.[1] : undefined
-  for (const code of locale ? placeCurrencies(region, safeLocale(locale)) : []) {
+  const pays = new Set(locale ? placeCurrencies(region, safeLocale(locale)) : [])
+  for (const [index, code] of [...pays].entries()) {
     // Themes ship as en-US: that says little about the shop.
-    const weight = locale?.toLowerCase() === 'en-us' ? 1 : region ? 3 : 1.5
+    // Surest first: `ru-BY` is Belarus before it is the home of Russian.
+    const weight = (locale?.toLowerCase() === 'en-us' ? 1 : region ? 3 : 1.5) - index
     places.push({ code, why: `the page's language is ${lang}`, source: 'text', label: `lang=${lang}`, weight })
   }
   const end = /\.([a-z]{2})$/i.exec(host)?.[1]?.toLowerCase()

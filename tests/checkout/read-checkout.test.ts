@@ -8,12 +8,14 @@ import { german } from './pages/german.ts'
 import { hostile } from './pages/hostile.ts'
 import { decoys, makes, signs } from './pages/makes.ts'
 import { odd } from './pages/odd.ts'
+import { onceMisread } from './pages/once-misread.ts'
 import { documentOf, type ShopPage } from './pages/page.ts'
 import { platforms } from './pages/platforms.ts'
 import { inShort } from './pages/short.ts'
 
 const pages: Readonly<Record<string, readonly ShopPage[]>> = {
   platforms,
+  onceMisread,
   english,
   french,
   german,
