@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { lexicons } from '../../src/checkout/lexicon/index.ts'
 import { pageLanguages, shopLanguages } from '../../src/guard/page-languages.ts'
 
-const of = (lang: string, body: string) => pageLanguages(new JSDOM(`<html lang="${lang}"><body>${body}`).window.document)
+const of = (lang: string, body: string) =>
+  pageLanguages(new JSDOM(`<html lang="${lang}"><body>${body}`).window.document)
 
 describe('the languages of a page', () => {
   it('are those there is a lexicon for, and every lexicon can be told', () => {
