@@ -18,6 +18,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
           fileParallelism: false,
+          // A busy machine is slow, not wrong.
+          expect: { poll: { timeout: 15_000 } },
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

@@ -54,15 +54,16 @@ export async function choosePot(panel: Frame | Page, pot: string): Promise<void>
 }
 
 /**
- * Presses the panel's or popup's main button and waits until the order is tagged. In a shop's page the button takes no
- * press in its first moments (they may have been meant for the page), so an early press is made again.
+ * Presses the panel's or popup's main button, or Enter, and waits until the order is tagged. In a shop's page the panel
+ * takes no press in its first moments (they may have been meant for the page), so one that was not heard is made again.
  */
-export async function pressTag(panel: Frame | Page): Promise<void> {
+export async function pressTag(panel: Frame | Page, by: 'button' | 'Enter' = 'button'): Promise<void> {
   const button = panel.locator('.order-foot button.primary')
   const done = panel.locator('.tagged')
   while ((await done.count()) === 0) {
-    await button.click({ timeout: 5000 }).catch(() => undefined)
-    await done.waitFor({ timeout: 500 }).catch(() => undefined)
+    if (by === 'Enter') await ('page' in panel ? panel.page() : panel).keyboard.press('Enter')
+    else await button.click({ timeout: 5000 }).catch(() => undefined)
+    await done.waitFor({ timeout: 2000 }).catch(() => undefined)
   }
 }
 

@@ -82,13 +82,20 @@ describe('the worker', () => {
   it('that does not answer leaves the choice to the person, in plain words and without a figure', () =>
     withDemo(async (extension) => {
       const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
-      const worker = extension.context.serviceWorkers()[0]
+      const own = await extension.popup()
       // A worker that is busy for good, as one that hangs would be.
-      void worker
-        ?.evaluate(() => {
+      await extension.context.serviceWorkers()[0]?.evaluate(() => {
+        setTimeout(() => {
           for (;;);
         })
-        .catch(() => undefined)
+      })
+      // Silence can only be told by waiting for an answer that does not come.
+      const heard = await own.evaluate(() => {
+        const answer = chrome.runtime.sendMessage({ command: 'book.look', ask: {} }).then(() => 'an answer')
+        return Promise.race([answer, new Promise((resolve) => setTimeout(resolve, 1000, 'nothing'))])
+      })
+      expect(heard).toBe('nothing')
+      await page.bringToFront()
       await orderButton(page, 'corvid').click()
       const shownAt = await page.evaluate(() => performance.now())
       // The curtain lies in a closed root: it is met as a person with a keyboard meets it. It says "no answer" after two
