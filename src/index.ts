@@ -3,4 +3,5 @@
 export * from './book/index.ts'
 export * from './checkout/index.ts'
 export * from './money/index.ts'
+export * from './monthend/index.ts'
 export * from './plan/index.ts'
