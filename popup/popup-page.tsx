@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useState } from 'preact/hooks'
 import type { CheckoutLook, Look } from '../src/background/protocol.ts'
 import { ask } from '../src/ui/ask.ts'
+import { Damaged } from '../src/ui/damaged.tsx'
+import { NoAnswer } from '../src/ui/no-answer.tsx'
 import { Skeleton } from '../src/ui/skeleton.tsx'
-import { Damaged } from './damaged.tsx'
 import { FirstRun } from './first-run/first-run.tsx'
-import { NoAnswer } from './no-answer.tsx'
 import { ReadyPage } from './ready-page.tsx'
 
 type State =

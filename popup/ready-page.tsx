@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView, Look } from '../src/background/protocol.ts'
+import { showDesk } from '../src/ui/browser.ts'
+import { DemoBand } from '../src/ui/demo-band.tsx'
+import { Glance } from '../src/ui/glance/glance.tsx'
+import { Masthead } from '../src/ui/masthead.tsx'
 import { t } from '../src/ui/text.ts'
-import { DemoBand } from './demo-band.tsx'
-import { Glance } from './glance/glance.tsx'
-import { Masthead } from './masthead.tsx'
 import { OrderPage } from './order-page.tsx'
 
 type Page = 'order' | 'pots'
@@ -32,6 +33,9 @@ export function ReadyPage(props: {
               {t(`page_${name}`)}
             </button>
           ))}
+          <button type="button" onClick={() => void showDesk().then(() => close())}>
+            {t('desk_open')}
+          </button>
         </nav>
       </Masthead>
       {view.isDemo && <DemoBand onLook={props.onLook} />}

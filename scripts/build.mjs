@@ -2,7 +2,7 @@
 // shops on loopback (dist/demo). Usage: node scripts/build.mjs
 
 import { execFileSync } from 'node:child_process'
-import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
 
@@ -29,7 +29,7 @@ await build({
     target: 'es2023',
     modulePreload: false,
     assetsInlineLimit: 0,
-    rolldownOptions: { input: [at('popup/popup.html'), at('src/guard/panel/panel.html')] },
+    rolldownOptions: { input: [at('popup/popup.html'), at('src/desk/desk.html'), at('src/guard/panel/panel.html')] },
   },
 })
 await script('src/background/worker.ts', 'worker.js', 'es')
@@ -68,10 +68,13 @@ async function lexicons() {
   }
 }
 
-/** The browser wants one message file per language: ours, and the sentences of the engine. */
+/** The browser wants one message file per language: ours of every domain, and the sentences of the engine. */
 async function messages() {
   const { englishSentences } = await import(at('dist/library/book/sentences.en.js'))
-  const texts = JSON.parse(await readFile(at('src/locales/en/messages.json'), 'utf8'))
+  const texts = {}
+  for (const name of await readdir(at('src/locales/en'))) {
+    Object.assign(texts, JSON.parse(await readFile(at(`src/locales/en/${name}`), 'utf8')))
+  }
   for (const [key, message] of Object.entries(englishSentences)) texts[key] = { message }
   await mkdir(`${out}/_locales/en`, { recursive: true })
   await json(`${out}/_locales/en/messages.json`, texts)

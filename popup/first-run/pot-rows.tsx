@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks'
+import { blankPot, type PotDraft } from '../../src/ui/pot-draft.ts'
+import { PotFields } from '../../src/ui/pot-fields.tsx'
 import { t } from '../../src/ui/text.ts'
-import { blankPot, type PotDraft } from '../pot-draft.ts'
-import { PotFields } from '../pot-fields.tsx'
 import type { FirstRunDraft, FirstRunProblems } from './first-run-draft.ts'
 import { suggestedPots } from './suggestions.ts'
 

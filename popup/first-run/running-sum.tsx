@@ -3,8 +3,8 @@ import { ofMinor } from '../../src/money/money.ts'
 import { readAmount } from '../../src/ui/amount-text.ts'
 import { locale } from '../../src/ui/browser.ts'
 import { amountText } from '../../src/ui/money-text.ts'
+import { AMOUNT_FIELDS, type PotDraft, takesAmount } from '../../src/ui/pot-draft.ts'
 import { t } from '../../src/ui/text.ts'
-import { AMOUNT_FIELDS, type PotDraft, takesAmount } from '../pot-draft.ts'
 
 /** What all rows together say so far: notes, card sides, and what each pay puts in. */
 export function RunningSum({ pots, currency }: { pots: readonly PotDraft[]; currency: CurrencyCode }) {

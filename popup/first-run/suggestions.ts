@@ -1,5 +1,5 @@
+import { blankPot, type PotDraft } from '../../src/ui/pot-draft.ts'
 import { t } from '../../src/ui/text.ts'
-import { blankPot, type PotDraft } from '../pot-draft.ts'
 
 const NAMES = ['groceries', 'household', 'outings', 'clothes', 'books', 'children', 'gifts', 'travel'] as const
 

@@ -124,6 +124,11 @@ export type TagReply =
 /** Commands of our own pages. Ids are made by the page before it asks, so a retry is harmless. */
 export interface OwnCommands {
   'book.look': { ask: Record<never, never>; answer: Look }
+  /**
+   * Entries in the order the book took them in, from the given index on, as many as one message carries well; `length`
+   * is how many there are. The desk asks until it has them all, and later only for what is new.
+   */
+  'book.entries': { ask: { from: number }; answer: { entries: readonly Entry[]; length: number } }
   'household.create': {
     ask: { currency: CurrencyCode; timeZone: string; schedule: PaySchedule | null; pots: readonly NewPot[] }
     answer: Look

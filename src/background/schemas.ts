@@ -70,6 +70,7 @@ const seenPage = z.strictObject({
 /** What our own pages may ask. */
 export const ownRequests = {
   'book.look': none,
+  'book.entries': z.strictObject({ from: z.int().check(z.gte(0)) }),
   'household.create': z.strictObject({
     currency,
     timeZone: short,

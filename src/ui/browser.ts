@@ -56,6 +56,23 @@ export async function dropSession(key: string): Promise<void> {
   await browser.storage.session.remove(key)
 }
 
+/** Calls back when the book was written, by whichever page. Gives the way to stop. */
+export function onBookChanged(changed: () => void): () => void {
+  const listen = (changes: Record<string, unknown>): void => {
+    if (Object.keys(changes).some((key) => key.startsWith('tillside:'))) changed()
+  }
+  browser.storage.local.onChanged.addListener(listen)
+  return () => browser.storage.local.onChanged.removeListener(listen)
+}
+
+/** Shows the desk at a place: the tab that has it, else a new one. */
+export async function showDesk(hash = ''): Promise<void> {
+  const address = browser.runtime.getURL('src/desk/desk.html')
+  const [open] = await browser.tabs.query({ url: `${address}*` })
+  if (open?.id === undefined) await browser.tabs.create({ url: address + hash })
+  else await browser.tabs.update(open.id, hash === '' ? { active: true } : { active: true, url: address + hash })
+}
+
 /** Gives the document the language and the writing direction of the messages. */
 export function speakTheBrowsersLanguage(doc: Document): void {
   doc.documentElement.lang = locale()

@@ -1,9 +1,18 @@
 import { englishSpeech, fillIn, type Speech } from '../book/say.ts'
+import type desk from '../locales/en/desk.json'
 import type messages from '../locales/en/messages.json'
+import type monthend from '../locales/en/monthend.json'
+import type orders from '../locales/en/orders.json'
+import type plan from '../locales/en/plan.json'
 import { locale, message } from './browser.ts'
 
-/** Keys of `src/locales/en/messages.json`. */
-export type TextKey = keyof typeof messages
+/** Keys of the files in `src/locales/en`: `messages` for popup and panel and what all share, the others for the desk. */
+export type TextKey =
+  | keyof typeof messages
+  | keyof typeof desk
+  | keyof typeof orders
+  | keyof typeof plan
+  | keyof typeof monthend
 
 type BaseOf<K> = K extends `${infer Base}_other` ? Base : never
 /** Keys that come in plural forms: `found` for `found_one` and `found_other`. */

@@ -1,10 +1,10 @@
 import { englishSentences } from '../../src/book/sentences.en.ts'
-import messages from '../../src/locales/en/messages.json' with { type: 'json' }
+import { englishMessages } from '../english-messages.ts'
 import { FakeWorker } from './fake-worker.ts'
 
 /** The messages as the build gives them to the browser: our own, and the engine's sentences. */
 const texts = new Map<string, string>([
-  ...Object.entries(messages).map(([key, { message }]) => [key, message] as const),
+  ...Object.entries(englishMessages).map(([key, { message }]) => [key, message] as const),
   ...Object.entries(englishSentences),
 ])
 

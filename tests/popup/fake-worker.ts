@@ -119,6 +119,10 @@ export class FakeWorker {
 
   private readonly handlers: Handlers = {
     'book.look': () => this.look(),
+    'book.entries': ({ from }) => {
+      const entries = this.entries()
+      return { entries: entries.slice(from), length: entries.length }
+    },
     'household.create': ({ currency, timeZone, schedule, pots }) => {
       const household: Household = {
         currency,

@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
 import { beforeEach, describe, expect, it, vi } from 'vitest'
-import { splitByNotes, usualSplit } from '../../popup/glance/quick-plan.ts'
 import { PopupPage } from '../../popup/popup-page.tsx'
 import { calendarDate, money, type Pot, potId } from '../../src/index.ts'
+import { splitByNotes, usualSplit } from '../../src/ui/glance/quick-plan.ts'
 import { fresh, state } from './fake-browser.ts'
 import { FakeWorker } from './fake-worker.ts'
 import { smallHousehold } from './samples.ts'

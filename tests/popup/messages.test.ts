@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it, vi } from 'vitest'
-import messages from '../../src/locales/en/messages.json' with { type: 'json' }
 import { errorKey } from '../../src/ui/error-text.ts'
+import { messageFiles, englishMessages as messages } from '../english-messages.ts'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))
 
@@ -14,7 +14,7 @@ function sources(folder: string, ending: RegExp): { path: string; text: string }
     .map((path) => ({ path, text: readFileSync(path, 'utf8') }))
 }
 
-const pages = [...sources('popup', /\.tsx?$/), ...sources('src/ui', /\.tsx?$/), ...sources('src/guard', /\.tsx?$/)]
+const pages = ['popup', 'src/ui', 'src/guard', 'src/desk'].flatMap((folder) => sources(folder, /\.tsx?$/))
 const all = pages.map((p) => p.text).join('\n')
 const manifest = readFileSync(new URL('manifest.json', root), 'utf8')
 const keys = Object.keys(messages)
@@ -41,6 +41,14 @@ describe('the texts', () => {
       manifest.includes(`__MSG_${key}__`) ||
       errors.has(key)
     expect(keys.filter((key) => !isUsed(key))).toEqual([])
+  })
+
+  it('no text is in two files', () => {
+    expect(
+      Object.values(messageFiles)
+        .flatMap((file) => Object.keys(file))
+        .sort(),
+    ).toEqual([...keys].sort())
   })
 
   it('every text has a note for translators, and a name a browser takes', () => {

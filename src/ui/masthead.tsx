@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
-import { SignMark } from '../src/ui/mark.tsx'
-import { t } from '../src/ui/text.ts'
+import { SignMark } from './mark.tsx'
+import { t } from './text.ts'
+import './masthead.css'
 
 /** Our name, and beside it where one can go. */
 export function Masthead({ children }: { children?: ComponentChildren }) {

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks'
-import type { Look } from '../src/background/protocol.ts'
-import { ask } from '../src/ui/ask.ts'
-import { errorText } from '../src/ui/error-text.ts'
-import { Notice } from '../src/ui/notice.tsx'
-import { t } from '../src/ui/text.ts'
+import type { Look } from '../background/protocol.ts'
+import { ask } from './ask.ts'
+import { errorText } from './error-text.ts'
+import { Notice } from './notice.tsx'
+import { t } from './text.ts'
+import './demo-band.css'
 
 /** Says that nothing here is real, and leads out. */
 export function DemoBand({ onLook }: { onLook: (look: Look) => void }) {

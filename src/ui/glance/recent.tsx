@@ -1,9 +1,9 @@
-import type { HouseholdView, Look } from '../../src/background/protocol.ts'
-import { errorText } from '../../src/ui/error-text.ts'
-import { Notice } from '../../src/ui/notice.tsx'
-import { sayEntry } from '../../src/ui/say-entry.ts'
-import { shortDate } from '../../src/ui/short-date.ts'
-import { t } from '../../src/ui/text.ts'
+import type { HouseholdView, Look } from '../../background/protocol.ts'
+import { errorText } from '../error-text.ts'
+import { Notice } from '../notice.tsx'
+import { sayEntry } from '../say-entry.ts'
+import { shortDate } from '../short-date.ts'
+import { t } from '../text.ts'
 import { useEntry } from './use-entry.ts'
 
 /** The latest entries in plain sentences; the last one can be taken back. */

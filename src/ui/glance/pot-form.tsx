@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks'
-import type { HouseholdView, Look } from '../../src/background/protocol.ts'
-import type { Pot } from '../../src/book/household.ts'
-import { locale } from '../../src/ui/browser.ts'
-import { errorText } from '../../src/ui/error-text.ts'
-import { Notice } from '../../src/ui/notice.tsx'
-import { t } from '../../src/ui/text.ts'
+import type { HouseholdView, Look } from '../../background/protocol.ts'
+import type { Pot } from '../../book/household.ts'
+import { locale } from '../browser.ts'
+import { errorText } from '../error-text.ts'
+import { Notice } from '../notice.tsx'
 import { blankPot, checkPot, draftOf, type PotDraft } from '../pot-draft.ts'
 import { PotFields } from '../pot-fields.tsx'
+import { t } from '../text.ts'
 import { useEntry } from './use-entry.ts'
 
 /** Adds a pot, or changes or archives one. */

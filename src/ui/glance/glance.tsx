@@ -1,4 +1,4 @@
-import type { HouseholdView, Look } from '../../src/background/protocol.ts'
+import type { HouseholdView, Look } from '../../background/protocol.ts'
 import { Pots } from './pots.tsx'
 import { QuickBox } from './quick-box.tsx'
 import { Recent } from './recent.tsx'

@@ -1,12 +1,12 @@
-import type { NewPot } from '../src/background/protocol.ts'
-import type { Pot } from '../src/book/household.ts'
-import { isSlug, type PotId, potId } from '../src/book/ids.ts'
-import type { CurrencyCode } from '../src/money/currency.ts'
-import { ofMinor, toDecimal } from '../src/money/money.ts'
-import { type AmountProblem, readAmount } from '../src/ui/amount-text.ts'
-import { editText } from '../src/ui/money-text.ts'
-import { fold } from '../src/ui/pot-match.ts'
-import { slugOf } from '../src/ui/slug-of.ts'
+import type { NewPot } from '../background/protocol.ts'
+import type { Pot } from '../book/household.ts'
+import { isSlug, type PotId, potId } from '../book/ids.ts'
+import type { CurrencyCode } from '../money/currency.ts'
+import { ofMinor, toDecimal } from '../money/money.ts'
+import { type AmountProblem, readAmount } from './amount-text.ts'
+import { editText } from './money-text.ts'
+import { fold } from './pot-match.ts'
+import { slugOf } from './slug-of.ts'
 
 /** A pot while it is typed. Amounts are texts as typed; `id` is empty until the pot is first saved. */
 export interface PotDraft {

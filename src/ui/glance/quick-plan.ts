@@ -1,9 +1,9 @@
-import type { HouseholdView } from '../../src/background/protocol.ts'
-import { hasSide, type Pot } from '../../src/book/household.ts'
-import { allocate } from '../../src/money/allocate.ts'
-import { minorDigits } from '../../src/money/currency.ts'
-import { type Money, ofMinor } from '../../src/money/money.ts'
-import { readAmount } from '../../src/ui/amount-text.ts'
+import type { HouseholdView } from '../../background/protocol.ts'
+import { hasSide, type Pot } from '../../book/household.ts'
+import { allocate } from '../../money/allocate.ts'
+import { minorDigits } from '../../money/currency.ts'
+import { type Money, ofMinor } from '../../money/money.ts'
+import { readAmount } from '../amount-text.ts'
 
 /** How an amount goes to a pot's two sides. */
 export interface Split {

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks'
-import { ask } from '../src/ui/ask.ts'
-import { errorText } from '../src/ui/error-text.ts'
-import { Notice } from '../src/ui/notice.tsx'
-import { saveFile } from '../src/ui/save-file.ts'
-import { t } from '../src/ui/text.ts'
+import { ask } from './ask.ts'
+import { errorText } from './error-text.ts'
 import { Masthead } from './masthead.tsx'
+import { Notice } from './notice.tsx'
+import { saveFile } from './save-file.ts'
+import { t } from './text.ts'
+import './damaged.css'
 
 /** What is stored does not add up. Nothing is written on top of it; the person can save it first. */
 export function Damaged({ what }: { what: string }) {

@@ -1,8 +1,8 @@
-import { AskError } from '../src/ui/ask.ts'
-import { errorText } from '../src/ui/error-text.ts'
-import { Notice } from '../src/ui/notice.tsx'
-import { t } from '../src/ui/text.ts'
+import { AskError } from './ask.ts'
+import { errorText } from './error-text.ts'
 import { Masthead } from './masthead.tsx'
+import { Notice } from './notice.tsx'
+import { t } from './text.ts'
 
 /** The worker did not answer, or refused to show the household. */
 export function NoAnswer({ error, onRetry }: { error: unknown; onRetry: () => void }) {

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks'
-import type { Look, OwnCommands } from '../../src/background/protocol.ts'
-import type { EntryId } from '../../src/book/ids.ts'
-import { useActionId } from '../../src/ui/action-id.ts'
-import { ask } from '../../src/ui/ask.ts'
+import type { Look, OwnCommands } from '../../background/protocol.ts'
+import type { EntryId } from '../../book/ids.ts'
+import { useActionId } from '../action-id.ts'
+import { ask } from '../ask.ts'
 
 type EntryCommand = 'spend.add' | 'fill.add' | 'pay.add' | 'entry.undo' | 'pot.save'
 

@@ -1,10 +1,10 @@
-import type { HouseholdView } from '../../src/background/protocol.ts'
-import type { Pot } from '../../src/book/household.ts'
-import type { Money } from '../../src/money/money.ts'
-import { Choice, TextField } from '../../src/ui/field.tsx'
-import { OutcomeMark } from '../../src/ui/mark.tsx'
-import { amountText, editText } from '../../src/ui/money-text.ts'
-import { t } from '../../src/ui/text.ts'
+import type { HouseholdView } from '../../background/protocol.ts'
+import type { Pot } from '../../book/household.ts'
+import type { Money } from '../../money/money.ts'
+import { Choice, TextField } from '../field.tsx'
+import { OutcomeMark } from '../mark.tsx'
+import { amountText, editText } from '../money-text.ts'
+import { t } from '../text.ts'
 import { notFree, type Split, usualSplit } from './quick-plan.ts'
 
 /** What Enter will write, before it is written: a spend. */

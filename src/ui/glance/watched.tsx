@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks'
-import type { HouseholdView, Look } from '../../src/background/protocol.ts'
-import { errorText } from '../../src/ui/error-text.ts'
-import { Notice } from '../../src/ui/notice.tsx'
-import { stopWatching } from '../../src/ui/stop-watching.ts'
-import { t } from '../../src/ui/text.ts'
+import type { HouseholdView, Look } from '../../background/protocol.ts'
+import { errorText } from '../error-text.ts'
+import { Notice } from '../notice.tsx'
+import { stopWatching } from '../stop-watching.ts'
+import { t } from '../text.ts'
 
 /** The shops the guard may watch, each with a way to end it. */
 export function Watched({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {

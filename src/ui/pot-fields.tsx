@@ -1,7 +1,7 @@
-import type { CurrencyCode } from '../src/money/currency.ts'
-import { SelectField, TextField } from '../src/ui/field.tsx'
-import { t } from '../src/ui/text.ts'
+import type { CurrencyCode } from '../money/currency.ts'
+import { SelectField, TextField } from './field.tsx'
 import { type AmountField, KINDS, type PotDraft, type PotProblems, RULES, SIDES, takesAmount } from './pot-draft.ts'
+import { t } from './text.ts'
 
 /** The fields of one pot, in the first run and when a pot is added or changed. */
 export function PotFields(props: {

@@ -1,0 +1,41 @@
+import type { ComponentType } from 'preact'
+import type { TextKey } from '../ui/text.ts'
+
+/** What a page is drawn with: the parts of the address after its name. */
+export interface PageProps {
+  readonly rest: readonly string[]
+}
+
+/** A page of the desk. It is loaded when it is first gone to. */
+export interface DeskPage {
+  /** Its name in the address: `#/orders`. */
+  readonly name: string
+  readonly title: TextKey
+  readonly load: () => Promise<ComponentType<PageProps>>
+}
+
+/** Pages that belong together, under one heading. */
+export interface PageGroup {
+  readonly title: TextKey
+  readonly pages: readonly DeskPage[]
+}
+
+/** All pages, in the order of the navigation. The first one is where the desk opens. */
+export const pageGroups: readonly PageGroup[] = [
+  {
+    title: 'desk_group_now',
+    pages: [
+      {
+        name: 'pots',
+        title: 'desk_page_pots',
+        load: () => import('./pots/pots-page.tsx').then((m) => m.PotsPage),
+      },
+    ],
+  },
+]
+
+/** The page of a name; the first one for a name that is unknown or empty. */
+export function pageNamed(name: string): DeskPage | undefined {
+  const all = pageGroups.flatMap((group) => group.pages)
+  return all.find((page) => page.name === name) ?? all[0]
+}
