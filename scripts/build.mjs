@@ -2,18 +2,25 @@
 // shops on loopback (dist/demo). Usage: node scripts/build.mjs
 
 import { execFileSync } from 'node:child_process'
-import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const at = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
-const out = at('dist/extension')
+// All is made beside dist and takes its place at the end: a build that fails leaves the last good one.
+const next = at('dist.next')
+const out = `${next}/extension`
 
-await rm(at('dist'), { recursive: true, force: true })
-execFileSync(process.execPath, [at('node_modules/typescript/bin/tsc'), '-p', at('tsconfig.library.json')], {
-  stdio: 'inherit',
-})
+await rm(next, { recursive: true, force: true })
+const compiler = [
+  at('node_modules/typescript/bin/tsc'),
+  '-p',
+  at('tsconfig.library.json'),
+  '--outDir',
+  `${next}/library`,
+]
+execFileSync(process.execPath, compiler, { stdio: 'inherit' })
 
 const shared = { root, configFile: false, logLevel: 'warn', publicDir: false }
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } }
@@ -43,8 +50,11 @@ await messages()
 const manifest = JSON.parse(await readFile(at('manifest.json'), 'utf8'))
 await json(`${out}/manifest.json`, manifest)
 
-await cp(out, at('dist/demo'), { recursive: true })
-await json(at('dist/demo/manifest.json'), demoManifest(manifest))
+await cp(out, `${next}/demo`, { recursive: true })
+await json(`${next}/demo/manifest.json`, demoManifest(manifest))
+
+await rm(at('dist'), { recursive: true, force: true })
+await rename(next, at('dist'))
 
 async function script(input, fileName, format) {
   await build({
@@ -60,7 +70,7 @@ async function script(input, fileName, format) {
 
 /** One small script per language: the lexicons are plain data, so each is its JSON, put where the reader finds it. */
 async function lexicons() {
-  const { lexicons } = await import(at('dist/library/checkout/lexicon/index.js'))
+  const { lexicons } = await import(`${next}/library/checkout/lexicon/index.js`)
   await mkdir(`${out}/lexicons`, { recursive: true })
   for (const lexicon of lexicons) {
     const code = `(globalThis.tillsideLexicons ??= []).push(${JSON.stringify(lexicon)})\n`
@@ -70,7 +80,7 @@ async function lexicons() {
 
 /** The browser wants one message file per language: ours of every domain, and the sentences of the engine. */
 async function messages() {
-  const { englishSentences } = await import(at('dist/library/book/sentences.en.js'))
+  const { englishSentences } = await import(`${next}/library/book/sentences.en.js`)
   const texts = {}
   for (const name of await readdir(at('src/locales/en'))) {
     Object.assign(texts, JSON.parse(await readFile(at(`src/locales/en/${name}`), 'utf8')))
