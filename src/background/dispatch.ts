@@ -4,7 +4,7 @@ import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
 import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
-import { bring, held, hello, placed, seen } from './page-commands.ts'
+import { bring, fought, held, hello, placed, seen } from './page-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
 import { Refusal } from './refusal.ts'
 import { envelope, ownRequests, pageRequests } from './schemas.ts'
@@ -56,6 +56,7 @@ const page: PageTable = {
   'page.seen': command(pageRequests['page.seen'], seen),
   'page.held': command(pageRequests['page.held'], held),
   'page.placed': command(pageRequests['page.placed'], placed),
+  'page.fought': command(pageRequests['page.fought'], (context, _, sender: Shop) => fought(context, sender)),
 }
 
 /** Answers a message: known command, allowed sender, right shape, in that order; every failure is a sentence. */

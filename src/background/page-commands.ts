@@ -1,4 +1,4 @@
-import { showBadge } from './badge.ts'
+import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { passOf } from './gate-mail.ts'
 import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
@@ -22,14 +22,14 @@ export async function hello(context: Context, sender: Shop): Promise<PageCommand
   const { kept, book } = await context.keeper.ready()
   const place = await watchedPlace(kept.head, sender)
   if (!place) return { watched: false, pass: null, currency: '' }
-  await showBadge(sender.tab, book, place.shop)
+  if (sender.frame === 0) await showBadge(sender.tab, book, place.shop)
   return { watched: true, pass: await freshPass(context, place.shop), currency: book.household.currency }
 }
 
-/** Brings the reader into the page's tab. */
+/** Brings the reader into the page, or into the frame that asks. */
 export async function bring(context: Context, sender: Shop): Promise<Record<never, never>> {
   const { kept } = await context.keeper.ready()
-  if (await watchedPlace(kept.head, sender)) await bringReader(sender.tab)
+  if (await watchedPlace(kept.head, sender)) await bringReader(sender.tab, sender.frame)
   return {}
 }
 
@@ -50,8 +50,8 @@ export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop
   const place = await watchedPlace(kept.head, sender)
   if (!place) return {}
   const page: SeenPage = ask.page
-  await noteSeen(sender.tab, { ...place, page })
-  await noteHeld(ask.nonce, { ...place, tab: sender.tab, page, because: ask.because, frame: null })
+  if (sender.frame === 0) await noteSeen(sender.tab, { ...place, page })
+  await noteHeld(ask.nonce, { ...place, tab: sender.tab, gate: sender.frame, page, because: ask.because, frame: null })
   return {}
 }
 
@@ -66,6 +66,13 @@ export async function placed(context: Context, ask: Ask<'page.placed'>, sender: 
     const tags = { ...head.tags, [place.shop]: { ...tag, placedAt: context.now() } }
     return { change: { ledger: { tags } }, answer: null }
   })
+  return {}
+}
+
+/** The page takes the panel away each time it is shown: what cannot be said there is said on the toolbar. */
+export async function fought(context: Context, sender: Shop): Promise<Record<never, never>> {
+  const { kept } = await context.keeper.ready()
+  if (await watchedPlace(kept.head, sender)) await showFought(sender.tab)
   return {}
 }
 

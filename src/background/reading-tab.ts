@@ -8,13 +8,13 @@ import { LANGUAGES_FILE, READER_FILE } from './shops.ts'
 const seenPage = pageRequests['page.seen'].def.shape.page
 
 /**
- * Brings the reader into a tab's top frame, with the lexicons of the languages the page speaks; it stays there until the
+ * Brings the reader into a frame of a tab (0 is the page itself), with the lexicons of the languages the page speaks; it stays there until the
  * page goes. Safe to repeat.
  *
  * @throws when the tab may not be read
  */
-export async function bringReader(tab: number): Promise<void> {
-  const target = { tabId: tab }
+export async function bringReader(tab: number, frame: number): Promise<void> {
+  const target = { tabId: tab, frameIds: [frame] }
   await browser.scripting.executeScript({ target, files: [LANGUAGES_FILE] })
   const [found] = await browser.scripting.executeScript({ target, func: () => globalThis.tillsideLanguages ?? [] })
   const languages = z.array(z.string()).safeParse(found?.result).data ?? []
@@ -29,7 +29,7 @@ export async function bringReader(tab: number): Promise<void> {
  */
 export async function readTab(tab: number, currency: string): Promise<SeenPage | null> {
   try {
-    await bringReader(tab)
+    await bringReader(tab, 0)
     const results = await browser.scripting.executeScript({
       target: { tabId: tab },
       func: (hint: string) => globalThis.tillsideReader?.seen(hint) ?? null,

@@ -1,9 +1,12 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
-import { submitsOrder } from '../checkout/is-place-order.ts'
 import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
+import { drawCurtain } from './curtain.ts'
+import { leavesByOrder, orders } from './ordering.ts'
 import './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
+import { seatOf } from './seat.ts'
+import { WalletFrames } from './wallet-frames.ts'
 
 /*
  * The reader as it is brought into a page, by the gate on a watched shop or by the popup elsewhere. It only looks: it
@@ -14,13 +17,25 @@ const MOST_FIGURES = 12
 const LONGEST_TEXT = 200
 
 let currencyHint = ''
-const readNow = cachedReading(() => {
-  const url = location.href
-  const options = currencyHint === '' ? { url } : { url, currency: currencyHint }
-  return readPage(document, options, globalThis.tillsideLexicons ?? [])
-})
+const seat = seatOf(window)
+const walletFrames = new WalletFrames()
+// A frame belongs to the page around it, whose changes are not watched from here: that page is read anew each time.
+const readNow = seat === window ? cachedReading(readSeat) : readSeat
 
-globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
+globalThis.tillsideReader ??= {
+  seen: (currency) => pageOf(read(currency)),
+  ordering,
+  leaving,
+  roots: () => read(currencyHint).placeOrder.map((control) => control.getRootNode()),
+  drawCurtain,
+  shield: (on) => walletFrames.shield(on && read(currencyHint).total !== null),
+}
+
+function readSeat(): CheckoutReading {
+  const url = seat.location.href
+  const options = currencyHint === '' ? { url } : { url, currency: currencyHint }
+  return readPage(seat.document, options, globalThis.tillsideLexicons ?? [])
+}
 
 function read(currency: string): CheckoutReading {
   currencyHint = currency
@@ -29,23 +44,12 @@ function read(currency: string): CheckoutReading {
 
 function ordering(event: Event, currency: string): SeenPage | null {
   const reading = read(currency)
-  const controls = new Set<EventTarget>(reading.placeOrder)
-  const places =
-    event.type === 'submit' ? ordersBySubmit(event, reading) : event.composedPath().some((node) => controls.has(node))
-  return places ? pageOf(reading) : null
+  return orders(event, reading) || (walletFrames.takes(event) && reading.total) ? pageOf(reading) : null
 }
 
-/**
- * By its submitter. A form submitted without one (Enter in its only field, a script) orders when an ordering control
- * belongs to it, or when it has no button at all on a page that asks for payment of a total.
- */
-function ordersBySubmit(event: Event, { placeOrder, total }: CheckoutReading): boolean {
-  const form = event.composedPath()[0]
-  const submitter = event instanceof SubmitEvent ? event.submitter : null
-  if (!(form instanceof HTMLFormElement)) return false
-  if (submitsOrder({ placeOrder }, form, submitter)) return true
-  const isBare = form.querySelector('button, input:is([type=submit], [type=image], [type=button])') === null
-  return isBare && form.method === 'post' && total !== null && placeOrder.length === 0
+function leaving(event: NavigateEvent, form: Element | null, currency: string): SeenPage | null {
+  const reading = read(currency)
+  return leavesByOrder(event, form, reading) ? pageOf(reading) : null
 }
 
 function pageOf(reading: CheckoutReading): SeenPage {
