@@ -176,8 +176,19 @@ function muffle(event: Event): void {
   const reader = globalThis.tillsideReader
   if (reader) {
     const page = ordersOf(event, () => reader.ordering(event, currency))
-    if (page && !isGood(page, event)) event.stopImmediatePropagation()
+    if (!page || isGood(page, event)) return
+    event.stopImmediatePropagation()
+    // A click follows most presses and is held then; a key on what only looks like a button is all there is.
+    if (event.type === 'keydown' && !hasClick(event)) raise(page)
   } else if (hasControl(event) && mayBe()) event.stopImmediatePropagation()
+}
+
+/** Whether the browser makes a click or submit of a key on the element that has the keyboard. */
+function hasClick(event: Event): boolean {
+  const target = event.composedPath()[0]
+  return (
+    !(target instanceof Element) || /^(?:a|button|input|summary)$/.test(target.localName) || rootIn(target) !== null
+  )
 }
 
 /** While the curtain is up, what is typed is typed into it or not at all; the page hears none of it. */

@@ -19,9 +19,11 @@ export async function pointOf(page: Page, selector = '#press'): Promise<Point> {
       for (const element of root.querySelectorAll('*')) {
         const inner = element.shadowRoot ? find(element.shadowRoot, x, y) : null
         if (inner) return inner
-        if (element instanceof HTMLIFrameElement && element.contentDocument) {
+        // Of whatever realm: a frame in a frame is none of this window's.
+        const framed: Document | null | undefined = Reflect.get(element, 'contentDocument')
+        if (framed) {
           const box = element.getBoundingClientRect()
-          const inFrame = find(element.contentDocument, x + box.x + element.clientLeft, y + box.y + element.clientTop)
+          const inFrame = find(framed, x + box.x + element.clientLeft, y + box.y + element.clientTop)
           if (inFrame) return inFrame
         }
       }
@@ -83,8 +85,8 @@ export async function accessKey(page: Page, browser: BrowserName, letter: 'o'): 
     return
   }
   const session = await page.createCDPSession()
-  const key = { modifiers: 1, key: letter, code: 'KeyO', windowsVirtualKeyCode: 79, unmodifiedText: letter }
-  await session.send('Input.dispatchKeyEvent', { type: 'rawKeyDown', ...key })
+  const key = { modifiers: 1, key: letter, code: 'KeyO', windowsVirtualKeyCode: 79 }
+  await session.send('Input.dispatchKeyEvent', { type: 'keyDown', text: letter, unmodifiedText: letter, ...key })
   await session.send('Input.dispatchKeyEvent', { type: 'keyUp', ...key })
   await session.detach()
 }

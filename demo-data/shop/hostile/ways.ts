@@ -200,7 +200,7 @@ ${onPress('click')}`,
     script: onPress('keydown', "if (event.key === 'Enter' || event.key === ' ') order()"),
   },
   'under an invisible cover': {
-    body: '<div style="position:relative;width:200px"><button type="button">Place order</button><div id="press" style="position:absolute;inset:0"></div></div>',
+    body: '<div style="position:relative;display:inline-block"><button type="button">Place order</button><div id="press" style="position:absolute;inset:0;margin:0"></div></div>',
     script: onPress('click'),
   },
   'in the page’s modal dialog': {
@@ -247,7 +247,14 @@ ${onPress('click')}`,
   'unnamed foreign frame': {
     body: '<iframe id="frame" title="Help" width="300" height="60"></iframe><p>or</p><button type="button">Place order</button>',
     script:
-      "document.querySelector('#frame').src = location.origin.replace('quarry', 'wallet') + '/checkout/wallet-inside'",
+      "document.querySelector('#frame').src = location.origin.replace('quarry', 'help') + '/checkout/foreign-inside'",
+  },
+  'foreign-inside': {
+    bare: true,
+    style: 'body{margin:0} button{width:290px;height:50px}',
+    body: '<button id="press">Pay</button>',
+    script:
+      "document.querySelector('#press').addEventListener('click', () => fetch('/order?from=foreign', { method: 'POST', mode: 'no-cors' }))",
   },
   'wordless picture': {
     body: '<canvas id="press" width="160" height="44"></canvas>',
