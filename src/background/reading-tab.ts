@@ -15,11 +15,17 @@ const seenPage = pageRequests['page.seen'].def.shape.page
  */
 export async function bringReader(tab: number, frame: number): Promise<void> {
   const target = { tabId: tab, frameIds: [frame] }
-  await browser.scripting.executeScript({ target, files: [LANGUAGES_FILE] })
-  const [found] = await browser.scripting.executeScript({ target, func: () => globalThis.tillsideLanguages ?? [] })
+  // A page may take long to load, or stop loading and never be done.
+  const injectImmediately = true
+  await browser.scripting.executeScript({ target, injectImmediately, files: [LANGUAGES_FILE] })
+  const [found] = await browser.scripting.executeScript({
+    target,
+    injectImmediately,
+    func: () => globalThis.tillsideLanguages ?? [],
+  })
   const languages = z.array(z.string()).safeParse(found?.result).data ?? []
   const lexicons = languages.filter((l) => shopLanguages.includes(l)).map((l) => `lexicons/${l}.js`)
-  await browser.scripting.executeScript({ target, files: [...lexicons, READER_FILE] })
+  await browser.scripting.executeScript({ target, injectImmediately, files: [...lexicons, READER_FILE] })
 }
 
 /**

@@ -72,10 +72,10 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
   Document.prototype.querySelector.call(over, ':root')?.append(host)
   // Escape goes back to the shop; it never goes on.
   dialog.addEventListener('close', () => {
-    if (!showing) close()
+    // Told in a task of its own: by then the dialog may be shown again.
+    if (!dialog.open) close()
   })
   let content: HTMLElement = dialog
-  let showing = false
   let ended = false
   let shows = 0
   let focuses = 0
@@ -84,13 +84,8 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
   next = setTimeout(check, LOOK_EVERY_MS)
 
   function show(): void {
-    showing = true
     if (dialog.open) dialog.close()
     dialog.showModal()
-    // The close event of the dialog comes in a task of its own.
-    setTimeout(() => {
-      showing = false
-    })
   }
 
   function close(): void {

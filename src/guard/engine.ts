@@ -10,8 +10,11 @@ declare global {
   }
 }
 
-/** The extension's own interface: `browser` where there is one. Replies are promises in both. */
-export const api = globalThis.browser ?? globalThis.chrome
+/**
+ * The extension's own interface; its replies are promises in both. Not `browser`: where a browser has none, a page's frame
+ * of that name would be taken for it.
+ */
+export const api = globalThis.chrome
 
 /** What can hold a shadow root (DOM standard, "valid shadow host name"). */
 const MAY_HOST = /-|^(article|aside|blockquote|body|div|footer|h[1-6]|header|main|nav|p|section|span)$/
@@ -50,7 +53,8 @@ export function seeClosedRoots(): void {
     configurable: true,
     get(this: Element): ShadowRoot | null {
       const root: ShadowRoot | null = open.call(this) ?? found.get(this) ?? null
-      if (root || (this.firstChild && !this.localName.includes('-'))) return root
+      // What is no possible host may be a form whose fields hide its own properties.
+      if (root || !MAY_HOST.test(this.localName) || (this.firstChild && !this.localName.includes('-'))) return root
       return rootIn(this)
     },
   })

@@ -63,8 +63,10 @@ const PRESSES = [
 ] as const
 const TYPING = ['keydown', 'keypress', 'keyup', 'beforeinput', 'input', 'paste', 'compositionupdate'] as const
 
-if (!('tillsideGate' in globalThis)) {
+if (!Object.hasOwn(globalThis, 'tillsideGate')) {
   Object.defineProperty(globalThis, 'tillsideGate', { value: true })
+  // A global of our own, or a frame of that name would be taken for it.
+  Object.defineProperty(globalThis, 'tillsideReader', { value: undefined, writable: true })
   seeClosedRoots()
   listen()
   new MutationObserver(changed).observe(document, { childList: true, subtree: true, characterData: true })
@@ -367,7 +369,7 @@ function hasControl(event: Event): boolean {
     .some(
       (node) =>
         node instanceof Element &&
-        (Element.prototype.matches.call(node, PRESSABLE) || node.localName.includes('-') || rootIn(node)),
+        (Element.prototype.matches.call(node, PRESSABLE) || `${node.localName}`.includes('-') || rootIn(node)),
     )
 }
 

@@ -1,23 +1,58 @@
-import { attribute, drawnParent, isElement, nameOf, nearest } from '../checkout/dom.ts'
+import { controlKind } from '../checkout/controls.ts'
+import { attribute, drawnParent, fits, isElement, nameOf, nearest } from '../checkout/dom.ts'
 import { submitsOrder } from '../checkout/is-place-order.ts'
+import type { Lexicon } from '../checkout/lexicon/lexicon.ts'
 import type { CheckoutReading } from '../checkout/reading.ts'
+import { vocabularyOf } from '../checkout/vocabulary.ts'
 import { pressed } from './pressed.ts'
 
-type Read = Pick<CheckoutReading, 'placeOrder' | 'total'>
+type Read = Pick<CheckoutReading, 'placeOrder' | 'total' | 'stage'>
 
 /** Fields that keep Enter in another field from submitting a form without a button (HTML, implicit submission). */
 const TEXT_FIELDS =
   'input:is(:not([type]), [type=text], [type=search], [type=tel], [type=url], [type=email], [type=password], [type=number], [type=date], [type=month], [type=week], [type=time], [type=datetime-local])'
 const BUTTONS = 'button, input:is([type=submit], [type=image], [type=button])'
+const PRESSABLE = `${BUTTONS}, a, [role=button]`
+const PAYING: ReadonlySet<unknown> = new Set(['pays', 'completes'])
+/** Where a total is asked for, "buy" orders too. */
+const ORDERING: ReadonlySet<unknown> = new Set([...PAYING, 'buys'])
+const FAINT = 0.1
+/** Less than this many pixels is nothing to press. */
+const TINY = 3
 
 /** Whether an event is about to place the order: a press on a control that does, or the submit of a form by one. */
-export function orders(event: Event, reading: Read): boolean {
+export function orders(event: Event, reading: Read, lexicons: readonly Lexicon[]): boolean {
   if (event.type === 'submit' || event.type === 'formdata') {
     return bySubmit(event.composedPath()[0], event instanceof SubmitEvent ? event.submitter : null, reading)
   }
   const controls = new Set<unknown>(reading.placeOrder)
-  if (controls.size === 0) return false
-  return pressed(event).some((node) => controls.has(node)) || byEnter(event, reading)
+  const nodes = pressed(event)
+  if (nodes.some((node) => controls.has(node)) || byEnter(event, reading)) return true
+  const kinds = reading.total !== null || reading.stage === 'checkout' ? ORDERING : PAYING
+  return nodes.some((node) => isElement(node) && isUnseen(node, event) && kinds.has(kindOf(node, lexicons)))
+}
+
+/**
+ * What cannot be seen is no control to the reader. A page can still have it pressed: by script, or by laying it, invisible,
+ * over something else. Then its words alone decide.
+ */
+function isUnseen(element: Element, event: Event): boolean {
+  if (!fits(element, PRESSABLE)) return false
+  const box = element.getBoundingClientRect()
+  const isSeen =
+    event.isTrusted && Math.min(box.width, box.height) > TINY && element.checkVisibility({ opacityProperty: true })
+  return !isSeen || upTo(element).some((each) => Number(getComputedStyle(each).opacity) < FAINT)
+}
+
+function kindOf(element: Element, lexicons: readonly Lexicon[]): unknown {
+  const words = element.textContent?.trim() || attribute(element, 'value') || attribute(element, 'aria-label') || ''
+  return controlKind(words, vocabularyOf(lexicons))
+}
+
+function upTo(element: Element): Element[] {
+  const found: Element[] = []
+  for (let at: Element | null = element; at; at = drawnParent(at)) found.push(at)
+  return found
 }
 
 /** Whether the page is left by a form that places the order. See `PageReader.leaving`. */

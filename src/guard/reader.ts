@@ -3,7 +3,7 @@ import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import { drawCurtain } from './curtain.ts'
 import { leavesByOrder, orders } from './ordering.ts'
-import './reader-global.ts'
+import type { PageReader } from './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
 import { seatOf } from './seat.ts'
 import { WalletFrames } from './wallet-frames.ts'
@@ -22,13 +22,18 @@ const walletFrames = new WalletFrames()
 // A frame belongs to the page around it, whose changes are not watched from here: that page is read anew each time.
 const readNow = seat === window ? cachedReading(readSeat) : readSeat
 
-globalThis.tillsideReader ??= {
+const reader: PageReader = {
   seen: (currency) => pageOf(read(currency)),
   ordering,
   leaving,
   roots: () => read(currencyHint).placeOrder.map((control) => control.getRootNode()),
   drawCurtain,
   shield: (on) => walletFrames.shield(on && read(currencyHint).total !== null),
+}
+
+// A frame of that name would be taken for what is not there yet.
+if (!Object.hasOwn(globalThis, 'tillsideReader') || !globalThis.tillsideReader) {
+  Object.defineProperty(globalThis, 'tillsideReader', { value: reader, writable: true, configurable: true })
 }
 
 function readSeat(): CheckoutReading {
@@ -44,7 +49,9 @@ function read(currency: string): CheckoutReading {
 
 function ordering(event: Event, currency: string): SeenPage | null {
   const reading = read(currency)
-  return orders(event, reading) || (walletFrames.takes(event) && reading.total) ? pageOf(reading) : null
+  return orders(event, reading, globalThis.tillsideLexicons ?? []) || (walletFrames.takes(event) && reading.total)
+    ? pageOf(reading)
+    : null
 }
 
 function leaving(event: NavigateEvent, form: Element | null, currency: string): SeenPage | null {

@@ -17,6 +17,8 @@ export type BrowserName = 'Chromium' | 'Firefox'
 
 export interface Driven {
   readonly name: BrowserName
+  /** What a page may know of the extension: the id it is published under. */
+  readonly id: string
   readonly version: string
   /** Opens a page in a new tab, with the tabs of earlier pages closed. */
   open(url: string): Promise<Page>
@@ -31,8 +33,10 @@ export interface Driven {
   tabOf(page: Page): Promise<number>
   /** Tags the order of the page to a pot with room for it, as the popup would. */
   tag(page: Page, total?: string): Promise<void>
-  /** Runs code in the own page. */
-  own<T>(code: () => T | Promise<T>): Promise<T>
+  /** What the toolbar button of a tab says. */
+  badge(tab: number): Promise<string>
+  /** Ends all tags, so that the next page starts anew. */
+  forgetTags(): Promise<void>
   close(): Promise<void>
 }
 
@@ -42,8 +46,8 @@ export function firefoxPath(): string {
   return process.env.TILLSIDE_FIREFOX ?? '/usr/bin/firefox-esr'
 }
 
-/** Opens a browser with the extension, the demo household in it. */
-export async function openBrowser(name: BrowserName): Promise<Driven> {
+/** Opens a browser with the extension: the demo household, and one shop that is watched. */
+export async function openBrowser(name: BrowserName, watched: string): Promise<Driven> {
   const folder = await mkdtemp(join(tmpdir(), 'tillside-both-'))
   const browser = name === 'Chromium' ? await launchChromium() : await launchFirefox(folder)
   const own = await ownPageOf(browser, name)
@@ -75,8 +79,14 @@ export async function openBrowser(name: BrowserName): Promise<Driven> {
       async () => Object.keys(await chrome.storage.session.get(null)).filter((k) => k.startsWith('held:')).length,
     )
 
-  await ask('household.demo', {})
+  async function begin(): Promise<void> {
+    await ask('household.demo', {})
+    await ask('shop.watch', { origin: watched })
+  }
+
+  await begin()
   return {
+    id: await own.evaluate(() => chrome.runtime.id),
     name,
     version: await browser.version(),
     ask,
@@ -112,7 +122,11 @@ export async function openBrowser(name: BrowserName): Promise<Driven> {
         reason: 'tried in a test',
       })
     },
-    own: (code) => own.evaluate(code),
+    badge: (tab) => own.evaluate((tabId) => chrome.action.getBadgeText({ tabId }), tab),
+    async forgetTags() {
+      await ask('household.leave-demo', {})
+      await begin()
+    },
     async close() {
       await browser.close()
       await rm(folder, { recursive: true, force: true, maxRetries: 5 })

@@ -166,8 +166,7 @@ afterAll(async () => {
 describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
   let browser: Driven
   beforeAll(async () => {
-    browser = await openBrowser(name)
-    await browser.ask('shop.watch', { origin: shop.origin })
+    browser = await openBrowser(name, shop.origin)
   })
   afterAll(() => browser.close())
 

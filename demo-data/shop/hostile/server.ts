@@ -18,11 +18,13 @@ export interface HostileShop {
   orders(): readonly HostileOrder[]
   /** What pages sent to `/tell`: what a hostile page has learnt. */
   told(): readonly string[]
+  /** Tells the pages what they may know of the extension. */
+  tell(extension: string): void
   clear(): void
   close(): Promise<void>
 }
 
-const WAIT_MS = 300
+const WAIT_MS = 80
 
 /**
  * Starts the hostile shop, Quarry Lane, on a loopback port: pages written to order past the guard or to fight it. What
@@ -34,6 +36,7 @@ const WAIT_MS = 300
 export async function startHostileShop(pages: Readonly<Record<string, HostilePage>>): Promise<HostileShop> {
   let orders: HostileOrder[] = []
   let told: string[] = []
+  let extension = ''
   const server = createServer((request, response) => {
     const url = new URL(request.url ?? '/', 'http://quarry.localhost')
     const [, room = '', name = ''] = url.pathname.split('/')
@@ -52,7 +55,7 @@ export async function startHostileShop(pages: Readonly<Record<string, HostilePag
       else if (room === 'ping') html('')
       else {
         const page = pages[decodeURIComponent(name)]
-        if (page) html(document(name, page), page.headers)
+        if (page) html(document(name, page).replaceAll('EXTENSION', extension), page.headers)
         else {
           response.writeHead(404)
           response.end()
@@ -70,6 +73,9 @@ export async function startHostileShop(pages: Readonly<Record<string, HostilePag
     url: (name) => `${origin}/checkout/${encodeURIComponent(name)}`,
     orders: () => [...orders],
     told: () => [...told],
+    tell(id) {
+      extension = id
+    },
     clear() {
       orders = []
       told = []
