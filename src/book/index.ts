@@ -34,6 +34,7 @@ export {
 export { type NextFill, nextFill } from './next-fill.ts'
 export { adjustOrder, holdOrder, type Purchase } from './order.ts'
 export { findOrder, type OrderPart, type OrderState, orderState } from './order-state.ts'
+export type * from './planning.ts'
 export { lastUndoable, reverse } from './reverse.ts'
 export { englishSpeech, fillIn, type SentenceKey, type Speech, sayReason } from './say.ts'
 export { potsForShop, type ShopPot } from './shop-pots.ts'
