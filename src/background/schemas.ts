@@ -7,8 +7,10 @@ import {
   type EntryId,
   isCalendarDate,
   isCurrencyCode,
+  isMonthName,
   isSlug,
   isUuidV7,
+  type MonthName,
   type OrderId,
   type PotId,
 } from '../index.ts'
@@ -136,9 +138,39 @@ const base = {
   postings: z.custom<[]>((v) => amounts.safeParse(v).success),
   places: z.custom<[]>((v) => amounts.safeParse(v).success),
   note: z.exactOptional(z.string()),
+  line: z.exactOptional(z.string()),
+  happened: z.exactOptional(date),
 }
 const lines = z.array(z.strictObject({ pot: potId, amount: whole }))
 const goOnReason = z.exactOptional(z.string())
+const account = slug<AccountId>()
+const month = z.custom<MonthName>((v) => typeof v === 'string' && isMonthName(v))
+const pieces = z.array(z.strictObject({ denomination: whole, count: whole }))
+const settleEnd = z.union([z.strictObject({ pot: potId }), z.strictObject({ account })])
+const sweepTarget = z.union([...settleEnd.def.options, z.strictObject({ debt: z.string().check(z.maxLength(200)) })])
+const sides = z.strictObject({ cash: whole, card: whole })
+const potMonth = {
+  pot: potId,
+  name: z.string(),
+  carriedIn: sides,
+  opened: sides,
+  filled: sides,
+  spent: sides,
+  counted: sides,
+  settled: sides,
+  swept: sides,
+  carriedOut: sides,
+  held: whole,
+}
+const monthSummary = z.strictObject({
+  month,
+  from: date,
+  to: date,
+  currency: z.string(),
+  pots: z.array(z.strictObject(potMonth)),
+  unplaced: whole,
+  accounts: z.array(z.strictObject({ account, name: z.string(), balance: whole, agreedOn: z.nullable(date) })),
+})
 
 /** An entry as it is stored. Its sums are checked by the book itself. */
 export const storedEntry = z.discriminatedUnion('kind', [
@@ -151,6 +183,21 @@ export const storedEntry = z.discriminatedUnion('kind', [
   z.strictObject({ ...base, kind: z.literal('charge'), order: orderId, lines }),
   z.strictObject({ ...base, kind: z.literal('release'), order: orderId }),
   z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines }),
+  z.strictObject({ ...base, kind: z.literal('count'), pot: potId, pieces, expected: whole }),
+  z.strictObject({ ...base, kind: z.literal('settle'), from: settleEnd, to: settleEnd, pieces }),
+  z.strictObject({ ...base, kind: z.literal('sweep'), pot: potId, to: sweepTarget, month }),
+  z.strictObject({ ...base, kind: z.literal('transfer'), from: account, to: account }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('close'),
+    month,
+    through: date,
+    summary: monthSummary,
+    digest: z.string(),
+  }),
+  z.strictObject({ ...base, kind: z.literal('reopen'), month, reason: z.string() }),
+  z.strictObject({ ...base, kind: z.literal('agree'), account, on: date, balance: whole }),
+  z.strictObject({ ...base, kind: z.literal('seen'), entries: z.array(entryId), line: z.string() }),
   z.strictObject({ ...base, kind: z.literal('reversal'), reverses: entryId }),
 ])
 

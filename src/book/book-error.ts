@@ -19,6 +19,15 @@ export type BookErrorCode =
   | 'not-reversible'
   | 'order-already-charged'
   | 'unknown-version'
+  | 'month-closed'
+  | 'month-open'
+  | 'month-not-over'
+  | 'bad-reason'
+  | 'bad-count'
+  | 'unknown-piece'
+  | 'left-changes'
+  | 'line-posted'
+  | 'not-agreed'
 
 /** Something the book will not take. `code` says why; `message` says what to do. */
 export class BookError extends Error {

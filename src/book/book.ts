@@ -1,5 +1,6 @@
 import { BookError } from './book-error.ts'
 import { checkEntry } from './check-entry.ts'
+import { checkOpen } from './closed-through.ts'
 import type { Entry, PlaceAccount, Posting, PurposeAccount } from './entry.ts'
 import { checkHousehold, type Household } from './household.ts'
 import type { EntryId, OrderId } from './ids.ts'
@@ -25,6 +26,8 @@ interface Log {
   readonly byId: Map<EntryId, number>
   readonly byOrder: Map<OrderId, number[]>
   readonly reversedBy: Map<EntryId, number>
+  /** Where months were closed or opened again. */
+  readonly closings: number[]
 }
 
 /**
@@ -36,7 +39,7 @@ interface Log {
 export function openBook(household: Household, entries: Iterable<Entry>): Book {
   checkHousehold(household)
   const slots = slotsOf(household)
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map() }
+  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
   const sums = new Float64Array(slots.size)
   // By id is by time made, so what an entry names (an order, a reversed entry) comes before it.
   for (const entry of [...entries].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))) {
@@ -50,9 +53,11 @@ export function openBook(household: Household, entries: Iterable<Entry>): Book {
  * is harmless.
  *
  * @throws BookError `unbalanced`, `sides-disagree`, `unknown-pot`, `unknown-account`, `unknown-order`, `unknown-entry`,
- *   `already-reversed`, `not-reversible`, `id-reused` (another entry under the same id), `bad-date`, `bad-amount`
+ *   `already-reversed`, `not-reversible`, `id-reused` (another entry under the same id), `bad-date`, `bad-amount`,
+ *   `month-closed` (dated in a closed month: date it by `datedFor`)
  */
 export function append(book: Book, entry: Entry): Book {
+  if (!findEntry(book, entry.id)) checkOpen(book, entry)
   const log = book.log.entries.length === book.length ? book.log : branch(book)
   const sums = book.sums.slice()
   if (!record(log, book.slots, sums, entry)) return book
@@ -130,6 +135,7 @@ function record(log: Log, slots: ReadonlyMap<string, number>, sums: Float64Array
   log.entries.push(entry)
   log.byId.set(entry.id, index)
   if (entry.kind === 'reversal') log.reversedBy.set(entry.reverses, index)
+  if (entry.kind === 'close' || entry.kind === 'reopen') log.closings.push(index)
   if ('order' in entry) {
     const list = log.byOrder.get(entry.order)
     if (list) list.push(index)
@@ -170,7 +176,7 @@ function mirrors(a: readonly Posting<string>[], b: readonly Posting<string>[]): 
 }
 
 function branch(book: Book): Log {
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map() }
+  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
   const sums = new Float64Array(book.slots.size)
   for (const entry of entriesOf(book)) record(log, book.slots, sums, entry)
   return log

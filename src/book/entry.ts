@@ -1,5 +1,7 @@
 import type { CalendarDate } from './calendar-date.ts'
 import type { AccountId, DeviceId, EntryId, OrderId, PotId } from './ids.ts'
+import type { MonthName } from './month.ts'
+import type { MonthSummary } from './month-summary.ts'
 
 /**
  * The purposes' ledger. `cash:`, `card:` and `held:` belong to a pot. `on-order` is the other half of every hold (the
@@ -42,6 +44,10 @@ export interface EntryBase {
   /** By place; sums to zero and agrees with `postings`: notes with cash sides, accounts with card sides + unplaced. */
   readonly places: readonly Posting<PlaceAccount>[]
   readonly note?: string
+  /** Identity of the statement line this entry was posted from, so that no line is posted twice. */
+  readonly line?: string
+  /** The day it really happened when that day lies in a closed month; `date` is then in the open month. */
+  readonly happened?: CalendarDate
 }
 
 /** Money that was there when the book was opened. */
@@ -103,6 +109,76 @@ export interface ReversalEntry extends EntryBase {
   readonly reverses: EntryId
 }
 
+/** Notes or coins of one value, in minor units, as they were counted or moved. */
+export interface Pieces {
+  readonly denomination: number
+  readonly count: number
+}
+/** What an envelope really held. Posts the difference only when the person said so; else it records the count. */
+export interface CountEntry extends EntryBase {
+  readonly kind: 'count'
+  readonly pot: PotId
+  readonly pieces: readonly Pieces[]
+  /** What the book said the envelope holds at that moment, in minor units. */
+  readonly expected: number
+}
+/** An end of a settling move: a pot's envelope, or the bank. */
+export type SettleEnd = { readonly pot: PotId } | { readonly account: AccountId }
+/** One tick of a settling list: pieces moved between envelopes or over the bank. No pot's *left* changes. */
+export interface SettleEntry extends EntryBase {
+  readonly kind: 'settle'
+  readonly from: SettleEnd
+  readonly to: SettleEnd
+  readonly pieces: readonly Pieces[]
+}
+/** Where a leftover goes: another pot, a credit card's debt, or a debt to someone else (`debt` names it). */
+export type SweepTarget = { readonly pot: PotId } | { readonly account: AccountId } | { readonly debt: string }
+/** A month's leftover sent on while the month is closed. */
+export interface SweepEntry extends EntryBase {
+  readonly kind: 'sweep'
+  readonly pot: PotId
+  readonly to: SweepTarget
+  /** The month whose leftover it is; `date` is that month's last day. */
+  readonly month: MonthName
+}
+/** Money between two real accounts: a credit card paid off, savings moved. No pot is touched. */
+export interface TransferEntry extends EntryBase {
+  readonly kind: 'transfer'
+  readonly from: AccountId
+  readonly to: AccountId
+}
+/** A month signed off and frozen. Every month before it is closed with it. */
+export interface CloseEntry extends EntryBase {
+  readonly kind: 'close'
+  readonly month: MonthName
+  /** The month's last day: no later entry may be dated up to it. */
+  readonly through: CalendarDate
+  readonly summary: MonthSummary
+  /** SHA-256 of the summary, in hex, to prove that the figures signed off are the book's. */
+  readonly digest: string
+}
+/** A closed month opened again, with the reason why. Months before it stay closed. */
+export interface ReopenEntry extends EntryBase {
+  readonly kind: 'reopen'
+  readonly month: MonthName
+  readonly reason: string
+}
+/** A statement's closing balance that the book agrees with to the cent. */
+export interface AgreeEntry extends EntryBase {
+  readonly kind: 'agree'
+  readonly account: AccountId
+  /** The day the statement closes. */
+  readonly on: CalendarDate
+  /** The statement's closing balance in minor units; a credit card's debt is negative. */
+  readonly balance: number
+}
+/** A statement line that shows what the book has already: nothing to post, but the line is settled. */
+export interface SeenEntry extends EntryBase {
+  readonly kind: 'seen'
+  readonly entries: readonly EntryId[]
+  readonly line: string
+}
+
 /** One immutable line of the book. */
 export type Entry =
   | OpeningEntry
@@ -114,6 +190,14 @@ export type Entry =
   | ChargeEntry
   | ReleaseEntry
   | RefundEntry
+  | CountEntry
+  | SettleEntry
+  | SweepEntry
+  | TransferEntry
+  | CloseEntry
+  | ReopenEntry
+  | AgreeEntry
+  | SeenEntry
   | ReversalEntry
 
 /** What the caller brings to every new entry: the engine makes no ids and reads no clock. */
@@ -122,4 +206,6 @@ export interface Stamp {
   readonly device: DeviceId
   readonly date: CalendarDate
   readonly note?: string
+  readonly line?: string
+  readonly happened?: CalendarDate
 }
