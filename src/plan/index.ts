@@ -1,1 +1,7 @@
-export { type PaySchedule, payDates } from './pay-dates.ts'
+export { changeRhythm } from './change-rhythm.ts'
+export { type LearntBudget, learnBudget, type MonthSpend } from './learn-budget.ts'
+export { type PayDay, payDates, payDays } from './pay-dates.ts'
+export type { PayTimes } from './pay-times.ts'
+export { type ExpectedPay, type PayMonth, payMonths, paysAhead } from './pays-ahead.ts'
+export { PlanError, type PlanErrorCode } from './plan-error.ts'
+export { planSinking, type SinkingOptions, type SinkingPlan, type SinkingPot, type SinkingStatus } from './sinking.ts'
