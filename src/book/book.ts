@@ -11,8 +11,10 @@ import type { EntryId, OrderId } from './ids.ts'
  */
 export interface Book {
   readonly household: Household
-  /** How many entries this book holds. */
+  /** How many entries are at hand in this book. */
   readonly length: number
+  /** How many earlier ones are in its balances only; 0 for a book opened with all its entries. */
+  readonly before: number
   /** Every account's balance in minor units, at `slots.get(account)`. @internal */
   readonly sums: Float64Array
   /** @internal */
@@ -39,13 +41,44 @@ interface Log {
 export function openBook(household: Household, entries: Iterable<Entry>): Book {
   checkHousehold(household)
   const slots = slotsOf(household)
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
+  const log = newLog()
   const sums = new Float64Array(slots.size)
   // By id is by time made, so what an entry names (an order, a reversed entry) comes before it.
   for (const entry of [...entries].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))) {
     record(log, slots, sums, entry)
   }
-  return { household, length: log.entries.length, sums, slots, log }
+  return { household, length: log.entries.length, before: 0, sums, slots, log }
+}
+
+/**
+ * Opens a book at its latest entries, from balances that were kept: in the same time for a book of any length. What
+ * needs an entry that is not at hand fails as it does for one that does not exist; open the whole book for that.
+ *
+ * @param at the balances after the last entry, in minor units by account, and how many entries are not at hand
+ * @param entries those at hand, in the order the book took them in; what they name need not be among them
+ * @throws BookError `bad-household`; `unknown-pot`, `unknown-account` for a balance of none; `bad-*`, `unbalanced`
+ */
+export function openBookAt(
+  household: Household,
+  at: { readonly sums: Readonly<Record<string, number>>; readonly before: number },
+  entries: Iterable<Entry>,
+): Book {
+  checkHousehold(household)
+  const slots = slotsOf(household)
+  const log = newLog()
+  const folded = new Float64Array(slots.size)
+  for (const entry of entries) record(log, slots, folded, entry, 'may-be-elsewhere')
+  return { household, length: log.entries.length, before: at.before, sums: sumsIn(slots, at.sums), slots, log }
+}
+
+/** Every balance that is not zero, in minor units by account: what `openBookAt` starts from. */
+export function sumsOf(book: Book): Record<string, number> {
+  const found: Record<string, number> = {}
+  for (const [account, slot] of book.slots) {
+    const sum = book.sums[slot] ?? 0
+    if (sum !== 0) found[account] = sum
+  }
+  return found
 }
 
 /**
@@ -64,9 +97,22 @@ export function append(book: Book, entry: Entry): Book {
   return { ...book, length: book.length + 1, sums, log }
 }
 
-/** The same entries under changed household settings (a pot renamed, a rule changed). @throws what `openBook` throws */
+/**
+ * The same entries under changed household settings (a pot renamed, a rule changed, a pot added).
+ *
+ * @throws BookError `bad-household`; `unknown-pot`, `unknown-account` when one that entries name is gone
+ */
 export function withHousehold(book: Book, household: Household): Book {
-  return openBook(household, entriesOf(book))
+  checkHousehold(household)
+  const slots = slotsOf(household)
+  const gone = [...book.slots.keys()].filter((account) => !slots.has(account))
+  // A pot that was never used may go; one that was used is archived instead.
+  if (gone.length > 0) {
+    for (const entry of entriesOf(book)) {
+      for (const posting of [...entry.postings, ...entry.places]) slotOf(slots, posting.account)
+    }
+  }
+  return { ...book, household, slots, sums: sumsIn(slots, sumsOf(book)) }
 }
 
 /** The book's entries in the order they were taken in. */
@@ -121,7 +167,13 @@ function slotOf(slots: ReadonlyMap<string, number>, account: string): number {
 }
 
 /** Checks an entry wholly before it changes anything; false when it is there already. */
-function record(log: Log, slots: ReadonlyMap<string, number>, sums: Float64Array, entry: Entry): boolean {
+function record(
+  log: Log,
+  slots: ReadonlyMap<string, number>,
+  sums: Float64Array,
+  entry: Entry,
+  named: 'must-be-here' | 'may-be-elsewhere' = 'must-be-here',
+): boolean {
   const known = log.byId.get(entry.id)
   if (known !== undefined) {
     if (JSON.stringify(log.entries[known]) === JSON.stringify(entry)) return false
@@ -129,7 +181,7 @@ function record(log: Log, slots: ReadonlyMap<string, number>, sums: Float64Array
   }
   checkEntry(entry)
   const changes = [...entry.postings, ...entry.places].map((p) => [slotOf(slots, p.account), p.amount] as const)
-  checkReferences(log, entry)
+  if (named === 'must-be-here') checkReferences(log, entry)
   const index = log.entries.length
   for (const [slot, amount] of changes) sums[slot] = (sums[slot] ?? 0) + amount
   log.entries.push(entry)
@@ -176,8 +228,18 @@ function mirrors(a: readonly Posting<string>[], b: readonly Posting<string>[]): 
 }
 
 function branch(book: Book): Log {
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
+  const log = newLog()
   const sums = new Float64Array(book.slots.size)
-  for (const entry of entriesOf(book)) record(log, book.slots, sums, entry)
+  for (const entry of entriesOf(book)) record(log, book.slots, sums, entry, 'may-be-elsewhere')
   return log
+}
+
+function newLog(): Log {
+  return { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
+}
+
+function sumsIn(slots: ReadonlyMap<string, number>, sums: Readonly<Record<string, number>>): Float64Array {
+  const found = new Float64Array(slots.size)
+  for (const [account, sum] of Object.entries(sums)) found[slotOf(slots, account)] = sum
+  return found
 }

@@ -1,7 +1,18 @@
 export { agreeBalance, postedLines, seenOnStatement } from './agree.ts'
 export { assess, type Outcome, type Reason, type Verdict, type VerdictLine } from './assess.ts'
 export { balances, type PotBalance, potBalance, unplaced } from './balances.ts'
-export { append, type Book, balanceOf, entriesOf, findEntry, isReversed, openBook, withHousehold } from './book.ts'
+export {
+  append,
+  type Book,
+  balanceOf,
+  entriesOf,
+  findEntry,
+  isReversed,
+  openBook,
+  openBookAt,
+  sumsOf,
+  withHousehold,
+} from './book.ts'
 export { BookError, type BookErrorCode } from './book-error.ts'
 export { addDays, type CalendarDate, calendarDate, dayNumber, isCalendarDate, sayDate } from './calendar-date.ts'
 export { chargeOrder, refundOrder, releaseOrder } from './charge.ts'
