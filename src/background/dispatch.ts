@@ -11,7 +11,7 @@ import { envelope, ownRequests, pageRequests } from './schemas.ts'
 import type { Sender } from './sender.ts'
 import { unwatchShop, watchShop } from './shop-commands.ts'
 import { StoreError } from './store.ts'
-import { entriesFrom, look } from './view.ts'
+import { look } from './view.ts'
 
 type Shop = Extract<Sender, { kind: 'shop' }>
 type Handler<S extends Sender> = (context: Context, ask: unknown, sender: S) => Promise<Reply<unknown>>
@@ -20,7 +20,7 @@ type PageTable = { [C in keyof PageCommands]: Handler<Shop> }
 
 const own: OwnTable = {
   'book.look': command(ownRequests['book.look'], (context) => look(context)),
-  'book.entries': command(ownRequests['book.entries'], entriesFrom),
+  'book.entries': command(ownRequests['book.entries'], (context, ask) => context.keeper.entriesFrom(ask.from)),
   'household.create': command(ownRequests['household.create'], createHousehold),
   'household.demo': command(ownRequests['household.demo'], createDemo),
   'household.leave-demo': command(ownRequests['household.leave-demo'], leaveDemo),

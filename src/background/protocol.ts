@@ -13,6 +13,7 @@ import type {
   Stage,
   Verdict,
 } from '../index.ts'
+import type { Damage } from './store.ts'
 
 /*
  * The one protocol between the extension's parts. Two lists, by trust: commands of our own pages (popup, panel), which
@@ -81,6 +82,12 @@ export interface HouseholdView {
   readonly recent: readonly Entry[]
   /** The entry that undo takes back, or null. */
   readonly undoable: Entry | null
+  /** Another number is another book: a restored one, or the demo after one's own. */
+  readonly series: string
+  /** Stretches of the book, of up to 128 entries, that could not be read. The figures are right all the same. */
+  readonly gaps: number
+  /** Days on which balances were found wrong and mended from the entries. */
+  readonly mended: readonly CalendarDate[]
   /** Hosts the household lets the guard watch, with permission still given. */
   readonly watched: readonly string[]
 }
@@ -89,7 +96,7 @@ export type Look =
   | { readonly status: 'new' }
   | { readonly status: 'ready'; readonly view: HouseholdView }
   /** Nothing is written while the store is damaged; `store.raw` gives what is there. */
-  | { readonly status: 'damaged'; readonly what: string }
+  | { readonly status: 'damaged'; readonly what: Damage }
 
 export interface CheckoutLook {
   /** Host name without `www.`; null on pages that are not web pages. */
@@ -125,10 +132,14 @@ export type TagReply =
 export interface OwnCommands {
   'book.look': { ask: Record<never, never>; answer: Look }
   /**
-   * Entries in the order the book took them in, from the given index on, as many as one message carries well; `length`
-   * is how many there are. The desk asks until it has them all, and later only for what is new.
+   * Entries in the order the book took them in, from a place on, as many as one message carries well. `next` is the place
+   * to go on from, `end` where there are no more: the desk asks until it is there, and later only for what is new.
+   * `sums` are the balances at the end, in minor units by account.
    */
-  'book.entries': { ask: { from: number }; answer: { entries: readonly Entry[]; length: number } }
+  'book.entries': {
+    ask: { from: number }
+    answer: { entries: readonly Entry[]; next: number; end: number; sums: Readonly<Record<string, number>> }
+  }
   'household.create': {
     ask: { currency: CurrencyCode; timeZone: string; schedule: PaySchedule | null; pots: readonly NewPot[] }
     answer: Look

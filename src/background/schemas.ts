@@ -222,28 +222,66 @@ const openTag = z.strictObject({
   placedAt: z.nullable(z.number()),
 })
 
-/** The head of the store: settings and workflow beside the book, and what the entries must add up to. */
+const householdSettings = z.strictObject({
+  currency,
+  timeZone: z.string(),
+  monthStartDay: whole,
+  pots: z.array(pot),
+  accounts: z.array(z.strictObject({ id: slug<AccountId>(), name: z.string(), kind: z.enum(['bank', 'credit']) })),
+  schedule: z.nullable(paySchedule),
+  isDemo: z.boolean(),
+})
+
+/** A stretch of the book as it is stored. */
+export const storedSegment = z.strictObject({
+  /** Digest of the segment before, empty for the first. */
+  before: z.string(),
+  entries: z.array(storedEntry),
+  digest: z.string(),
+})
+
+/** The head of the store: settings and workflow beside the book, its balances, and what the entries must add up to. */
 export const storedHead = z.strictObject({
+  format: z.literal(2),
+  generation: whole,
+  device: slug<DeviceId>(),
+  settings: householdSettings,
+  watched: z.array(z.string()),
+  tags: z.record(z.string(), openTag),
+  /** Which of the books that may lie side by side is the book. */
+  series: whole,
+  /** The place the next entry takes; places of a segment that was lost stay empty. */
+  entries: whole,
+  segments: whole,
+  /** Digest of the last segment. */
+  last: z.string(),
+  /** The window's first segment, and the digest before it. */
+  first: whole,
+  firstBefore: z.string(),
+  /** Digest of the entries carried along from before the window. */
+  carried: z.string(),
+  /** Balances after the last entry, in minor units by account; zeros are left out. */
+  sums: z.record(z.string(), whole),
+  /** Segments that could not be read when the whole book was last looked through. */
+  gaps: z.array(whole),
+  /** What was found and mended by itself, latest last. */
+  mended: z.array(z.strictObject({ date, what: z.literal('sums') })),
+  /** Digest of this head without `sum`. */
+  sum: z.string(),
+})
+
+/** The head of format 1, before the balances lay in it. Kept for its upgrade. */
+export const storedHead1 = z.strictObject({
   format: z.literal(1),
   generation: whole,
   device: slug<DeviceId>(),
-  settings: z.strictObject({
-    currency,
-    timeZone: z.string(),
-    monthStartDay: whole,
-    pots: z.array(pot),
-    accounts: z.array(z.strictObject({ id: slug<AccountId>(), name: z.string(), kind: z.enum(['bank', 'credit']) })),
-    schedule: z.nullable(paySchedule),
-    isDemo: z.boolean(),
-  }),
+  settings: householdSettings,
   watched: z.array(z.string()),
   tags: z.record(z.string(), openTag),
   entries: whole,
   segments: whole,
-  /** Chain of the digests of all segments but the last. */
   sealed: z.string(),
   /** Chain of the digests of all segments. */
   chain: z.string(),
-  /** Digest of this head without `sum`. */
   sum: z.string(),
 })

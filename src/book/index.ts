@@ -13,6 +13,7 @@ export {
   sumsOf,
   withHousehold,
 } from './book.ts'
+export { toCarry } from './carry.ts'
 export { BookError, type BookErrorCode } from './book-error.ts'
 export { addDays, type CalendarDate, calendarDate, dayNumber, isCalendarDate, sayDate } from './calendar-date.ts'
 export { chargeOrder, refundOrder, releaseOrder } from './charge.ts'

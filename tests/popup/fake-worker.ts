@@ -35,6 +35,7 @@ import {
   receivePay,
   reverse,
   spendFrom,
+  sumsOf,
   tagOrder,
   unplaced,
   withHousehold,
@@ -121,7 +122,7 @@ export class FakeWorker {
     'book.look': () => this.look(),
     'book.entries': ({ from }) => {
       const entries = this.entries()
-      return { entries: entries.slice(from), length: entries.length }
+      return { entries: entries.slice(from), next: entries.length, end: entries.length, sums: sumsOf(this.ready()) }
     },
     'household.create': ({ currency, timeZone, schedule, pots }) => {
       const household: Household = {
@@ -263,6 +264,9 @@ function viewOf(book: Book, worker: FakeWorker): HouseholdView {
     unplaced: unplaced(book),
     recent: standing.slice(-12).reverse(),
     undoable: lastUndoable(book),
+    series: worker.device,
+    gaps: 0,
+    mended: [],
     watched: worker.watched,
   }
 }
