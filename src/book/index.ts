@@ -13,9 +13,9 @@ export {
   sumsOf,
   withHousehold,
 } from './book.ts'
-export { toCarry } from './carry.ts'
 export { BookError, type BookErrorCode } from './book-error.ts'
 export { addDays, type CalendarDate, calendarDate, dayNumber, isCalendarDate, sayDate } from './calendar-date.ts'
+export { toCarry } from './carry.ts'
 export { chargeOrder, refundOrder, releaseOrder } from './charge.ts'
 export { type ClosedMonth, closedMonths, closeMonth, type Dated, datedFor, reopenMonth } from './close.ts'
 export { closedThrough } from './closed-through.ts'

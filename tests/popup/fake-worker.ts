@@ -8,6 +8,7 @@ import type {
   Reply,
 } from '../../src/background/protocol.ts'
 import { Refusal } from '../../src/background/refusal.ts'
+import type { Damage } from '../../src/background/store.ts'
 import {
   accountId,
   append,
@@ -49,7 +50,7 @@ type Handlers = { [C in keyof OwnCommands]: (ask: OwnCommands[C]['ask']) => OwnC
 export class FakeWorker {
   book: Book | null = null
   isDemo = false
-  damaged: string | null = null
+  damaged: Damage | null = null
   watched: string[] = []
   tags = new Map<string, OpenTag>()
   /** Every command asked, in order. */

@@ -82,7 +82,11 @@ export function* openStatementInSteps(
     throw new MonthendError('wrong-format', message)
   }
   const read =
-    format === 'ofx' ? yield* readOfx(text) : format === 'camt' ? yield* readCamt(text) : yield* readCsv(text, hints(options))
+    format === 'ofx'
+      ? yield* readOfx(text)
+      : format === 'camt'
+        ? yield* readCamt(text)
+        : yield* readCsv(text, hints(options))
   refuseOtherCurrency(read, options.currency)
   const lines = read.accounts.flatMap((account) => account.lines)
   return {
