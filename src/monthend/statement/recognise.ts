@@ -52,7 +52,10 @@ export function recognise(text: string): StatementFormat {
   if (head === '' && text.trim() === '') {
     throw new MonthendError('empty-file', 'The file holds nothing but blanks. Fetch it from the bank again.')
   }
-  if (/^(?:<!doctype\s+html|<html|<head|<body|<table|<div)\b/i.test(head) || /^<\?xml[^>]*>\s*<(?:!doctype )?html/i.test(head)) {
+  if (
+    /^(?:<!doctype\s+html|<html|<head|<body|<table|<div)\b/i.test(head) ||
+    /^<\?xml[^>]*>\s*<(?:!doctype )?html/i.test(head)
+  ) {
     const advice = 'It may be a sign-in or error page: sign in to the bank and fetch the file again.'
     throw new MonthendError('not-a-statement', `This is a web page (HTML), whatever its name says. ${advice}`)
   }
