@@ -118,7 +118,13 @@ function byItem(total: Money, items: readonly SplitItem[], shared: readonly Shar
     items.map((i) => i.amount),
     shared,
   )
-  const net = ofMinor(currency, sum(costs.map((c) => c.amount), currency))
+  const net = ofMinor(
+    currency,
+    sum(
+      costs.map((c) => c.amount),
+      currency,
+    ),
+  )
   const all = [...pots]
   const worth = all.map(([, p]) => p.items)
   // Things that are all free still share the shipping: by how many there are.
