@@ -145,6 +145,20 @@ export function entriesOfOrder(book: Book, order: OrderId): Entry[] {
   return found
 }
 
+/** All entries of one order, oldest first: also those that were taken back, and what took them back. */
+export function historyOfOrder(book: Book, order: OrderId): Entry[] {
+  const places = (book.log.byOrder.get(order) ?? []).flatMap((index) => {
+    const entry = book.log.entries[index]
+    const back = entry ? book.log.reversedBy.get(entry.id) : undefined
+    return back === undefined ? [index] : [index, back]
+  })
+  return places
+    .filter((index) => index < book.length)
+    .sort((a, b) => a - b)
+    .map((index) => book.log.entries[index])
+    .filter((entry) => entry !== undefined)
+}
+
 /** An account's balance in minor units. @throws BookError `unknown-account` */
 export function balanceOf(book: Book, account: PurposeAccount | PlaceAccount): number {
   return book.sums[slotOf(book.slots, account)] ?? 0

@@ -15,11 +15,17 @@ export function checkKind(entry: Entry): void {
     case 'transfer':
       mustBeEmpty(entry, entry.postings.length === 0 && !entry.places.some((p) => p.account === 'notes'))
       break
+    case 'expect':
     case 'close':
     case 'reopen':
     case 'agree':
     case 'seen':
       mustBeEmpty(entry, entry.postings.length === 0 && entry.places.length === 0)
+      break
+    case 'confirm':
+    case 'instalment':
+    case 'release':
+      mustBeEmpty(entry, entry.places.length === 0 && entry.postings.every((p) => isHold(p.account)))
       break
     case 'count':
       mustBeEmpty(
@@ -44,6 +50,10 @@ function checkSettle(entry: Entry): void {
   if ([...left.values()].some((change) => change !== 0)) {
     throw new BookError('left-changes', `Entry ${entry.id} would change what a pot has left, so it does not settle.`)
   }
+}
+
+function isHold(account: string): boolean {
+  return account.startsWith('held:') || account === 'on-order'
 }
 
 function mustBeEmpty(entry: Entry, holds: boolean): void {

@@ -1,7 +1,9 @@
+import type { CurrencyCode } from '../money/currency.ts'
 import type { CalendarDate } from './calendar-date.ts'
 import type { AccountId, DeviceId, EntryId, OrderId, PotId } from './ids.ts'
 import type { MonthName } from './month.ts'
 import type { MonthSummary } from './month-summary.ts'
+import type { OrderDetails } from './order-details.ts'
 
 /**
  * The purposes' ledger. `cash:`, `card:` and `held:` belong to a pot. `on-order` is the other half of every hold (the
@@ -78,6 +80,7 @@ export interface OrderEntry extends EntryBase {
   readonly lines: readonly OrderLine[]
   /** Why the person went on although the verdict was *warn*. */
   readonly goOnReason?: string
+  readonly details?: OrderDetails
 }
 /** The same order with another total or other pots, before any charge: the difference is posted, not a second hold. */
 export interface AdjustEntry extends EntryBase {
@@ -85,23 +88,56 @@ export interface AdjustEntry extends EntryBase {
   readonly order: OrderId
   readonly lines: readonly OrderLine[]
   readonly goOnReason?: string
+  readonly details?: OrderDetails
+}
+/** The order went through: what its confirmation said. A final total that differs changes the hold by the difference. */
+export interface ConfirmEntry extends EntryBase {
+  readonly kind: 'confirm'
+  readonly order: OrderId
+  /** The shop's order number; absent where the person only said that it went through. */
+  readonly number?: string
+  /** What the order holds now, where the confirmed total is another than the tagged one. */
+  readonly lines?: readonly OrderLine[]
+}
+/** A part of an order paid in instalments: held from its day on. */
+export interface InstalmentEntry extends EntryBase {
+  readonly kind: 'instalment'
+  readonly order: OrderId
+  /** Which part, counted from 0. */
+  readonly part: number
+  readonly lines: readonly OrderLine[]
 }
 /** What the card posted against an order. */
 export interface ChargeEntry extends EntryBase {
   readonly kind: 'charge'
   readonly order: OrderId
   readonly lines: readonly OrderLine[]
+  /** What the shop asked in its own currency, in minor units: with the charge it tells a rate. */
+  readonly foreign?: { readonly currency: CurrencyCode; readonly amount: number }
 }
 /** The rest of an order's hold let go. */
 export interface ReleaseEntry extends EntryBase {
   readonly kind: 'release'
   readonly order: OrderId
+  readonly why?: ReleaseReason
+}
+/** Why a hold was let go: all is delivered, the authorisation ran out, it never went through, or it was cancelled. */
+export type ReleaseReason = 'complete' | 'lapsed' | 'not-placed' | 'cancelled'
+/** Money the shop said it will send back. It is listed, and not spendable until it is posted. */
+export interface ExpectEntry extends EntryBase {
+  readonly kind: 'expect'
+  readonly order: OrderId
+  readonly lines: readonly OrderLine[]
+  /** Places in the order's list of items. */
+  readonly items?: readonly number[]
 }
 /** Money back from a shop. */
 export interface RefundEntry extends EntryBase {
   readonly kind: 'refund'
   readonly order: OrderId
   readonly lines: readonly OrderLine[]
+  /** Places in the order's list of items, where the refund is for some of them. */
+  readonly items?: readonly number[]
 }
 /** Takes another entry back: the same postings with the other sign. Nothing is ever edited. */
 export interface ReversalEntry extends EntryBase {
@@ -187,8 +223,11 @@ export type Entry =
   | SpendEntry
   | OrderEntry
   | AdjustEntry
+  | ConfirmEntry
+  | InstalmentEntry
   | ChargeEntry
   | ReleaseEntry
+  | ExpectEntry
   | RefundEntry
   | CountEntry
   | SettleEntry

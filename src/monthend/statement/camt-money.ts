@@ -95,6 +95,7 @@ export function instructed(detail: Tag, booked: Money): OriginalAmount | null {
   const foreign = candidates.find((tag) => tag && tag.attributes.Ccy !== booked.currency)
   if (!foreign) return null
   const size = camtAmount(foreign)
+  if (size.minor === 0) return null
   const exchange = details && tagsBelow(details, 'CcyXchg')[0]
   const rate = exchange ? turned(exchange, size, booked, detailAmount(detail, booked.currency)) : null
   return { amount: booked.minor < 0 ? negate(size) : size, rate }
@@ -104,6 +105,8 @@ export function instructed(detail: Tag, booked: Money): OriginalAmount | null {
 function turned(exchange: Tag, foreign: Money, booked: Money, net: Money | null): string | null {
   const rate = textAt(exchange, 'XchgRate')
   if (rate === null) return null
+  const between = ['SrcCcy', 'TrgtCcy', 'UnitCcy'].flatMap((name) => textAt(exchange, name) ?? [])
+  if (between.some((code) => code !== foreign.currency && code !== booked.currency)) return null
   const unit = textAt(exchange, 'UnitCcy')
   if (unit === foreign.currency) return rate
   const target = net?.minor ?? Math.abs(booked.minor)

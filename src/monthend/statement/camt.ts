@@ -4,7 +4,7 @@ import { MonthendError } from '../monthend-error.ts'
 import { balanceRemark, checkBalance } from './balance-check.ts'
 import { camtEntry } from './camt-entry.ts'
 import { camtDate, camtSigned } from './camt-money.ts'
-import { type DraftLine, nameLines } from './draft.ts'
+import { type DraftLine, type Namer, namer } from './draft.ts'
 import type { AccountStatement, ReadAccounts, StatementBalance, StatementRemark } from './opened.ts'
 import { type Tag, tagAt, tagsNamed, textAt } from './tag.ts'
 import type { Progress } from './utf.ts'
@@ -37,7 +37,8 @@ export function* readCamt(text: string): Generator<Progress, ReadAccounts & { ve
       `The XML file holds "${found}", not a camt.052, .053 or .054 message. Ask the bank for camt.053 or CSV.`,
     )
   }
-  const statements = tagsNamed(message, MESSAGES[message.name] ?? '').map(readStatement)
+  const name = namer()
+  const statements = tagsNamed(message, MESSAGES[message.name] ?? '').map((tag) => readStatement(tag, name))
   return {
     version: version?.[0] ?? 'camt',
     accounts: statements.map((s) => s.account),
@@ -52,18 +53,20 @@ interface OneStatement {
   readonly remarks: StatementRemark[]
 }
 
-function readStatement(tag: Tag): OneStatement {
+function readStatement(tag: Tag, name: Namer): OneStatement {
   const account = tagAt(tag, 'Acct')
   const number = (textAt(account, 'Id', 'IBAN') ?? textAt(account, 'Id', 'Othr', 'Id') ?? '').replaceAll(' ', '')
   const holder = { number, owner: textAt(account, 'Ownr', 'Nm') }
   const { drafts, problems, remarks } = readEntries(tagsNamed(tag, 'Ntry'), holder)
   const balances = tagsNamed(tag, 'Bal')
   const currency = currencyOf(tag, balances)
-  const named = nameLines(drafts, number)
-  const opening = findBalance(balances, OPENING, 'first')
-  const closing = findBalance(balances, CLOSING, 'last')
+  const named = name(drafts, number)
+  const [openingTag, closingTag] = [findBalance(balances, OPENING, 'first'), findBalance(balances, CLOSING, 'last')]
+  // A report may give one interim balance, which is where it stands now.
+  const opening = openingTag === closingTag ? null : balanceOf(openingTag)
+  const closing = balanceOf(closingTag)
   const check: AccountStatement['check'] =
-    problems.length > 0 || opening === closing ? { outcome: 'unknown' } : checkBalance(opening, closing, named.lines)
+    problems.length > 0 ? { outcome: 'unknown' } : checkBalance(opening, closing, named.lines)
   const statement: AccountStatement = {
     account: number,
     number,
@@ -71,9 +74,9 @@ function readStatement(tag: Tag): OneStatement {
     currency,
     from: dayOf(tagAt(tag, 'FrToDt'), 'Fr'),
     to: dayOf(tagAt(tag, 'FrToDt'), 'To'),
-    opening: opening === closing ? null : opening,
+    opening,
     closing,
-    available: findBalance(balances, AVAILABLE, 'last'),
+    available: balanceOf(findBalance(balances, AVAILABLE, 'last')),
     check,
     lines: named.lines,
     withdrawn: [],
@@ -119,17 +122,17 @@ function currencyOf(tag: Tag, balances: readonly Tag[]): CurrencyCode {
   throw new MonthendError('no-currency', `The statement at line ${tag.row} names no currency.`, tag.row)
 }
 
-function findBalance(
-  balances: readonly Tag[],
-  codes: readonly string[],
-  which: 'first' | 'last',
-): StatementBalance | null {
+function findBalance(balances: readonly Tag[], codes: readonly string[], which: 'first' | 'last'): Tag | null {
   for (const code of codes) {
     const all = balances.filter((tag) => textAt(tag, 'Tp', 'CdOrPrtry', 'Cd') === code)
     const tag = which === 'first' ? all[0] : all.at(-1)
-    if (tag) return { amount: camtSigned(tag), date: camtDate(tagAt(tag, 'Dt')), from: 'statement' }
+    if (tag) return tag
   }
   return null
+}
+
+function balanceOf(tag: Tag | null): StatementBalance | null {
+  return tag && { amount: camtSigned(tag), date: camtDate(tagAt(tag, 'Dt')), from: 'statement' }
 }
 
 function dayOf(span: Tag | null, end: 'Fr' | 'To'): AccountStatement['from'] {

@@ -13,14 +13,38 @@ export type DraftLine = Omit<StatementLine, 'id' | 'idFrom' | 'account' | 'repla
 // What banks write where they have no reference.
 const NO_REFERENCE = /^(?:not ?provided|non ?ref|none|n\/?a|0+|-+)$/i
 
-/**
- * Gives lines their identity. A reference of the bank's that stands on different movements is no reference, and those lines
- * are named by what they say; one that stands on equal movements keeps them apart by number, so that none is lost.
- */
-export function nameLines(
+/** Names the lines of one account; called again for the same account, it goes on counting. */
+export type Namer = (
   drafts: readonly DraftLine[],
   account: string,
-): { lines: StatementLine[]; remarks: StatementRemark[] } {
+) => { lines: StatementLine[]; remarks: StatementRemark[] }
+
+/**
+ * Gives the lines of one file their identity. A reference of the bank's that stands on different movements is no
+ * reference, and those lines are named by what they say; one that stands on equal movements keeps them apart by number,
+ * so that none is lost. Ids are unique within the file.
+ */
+export function namer(): Namer {
+  const seen = new Map<string, number>()
+  return (drafts, account) => {
+    const { shared, remarks } = sharedReferences(drafts)
+    const lines = drafts.map((draft): StatementLine => {
+      const { reference: written, corrects, ...line } = draft
+      const reference = usable(written)
+      const named = reference !== null && !shared.has(reference)
+      const key = named ? bankKey(account, reference) : contentKey(draft, account)
+      const count = (seen.get(key) ?? 0) + 1
+      seen.set(key, count)
+      const id = count > 1 ? `${key}#${count}` : key
+      const replaces = corrects === null ? null : bankKey(account, corrects)
+      return { ...line, id, idFrom: named ? 'bank' : 'content', account, replaces }
+    })
+    return { lines, remarks }
+  }
+}
+
+/** References that stand on different movements, and a remark on every one that stands on more than one. */
+function sharedReferences(drafts: readonly DraftLine[]): { shared: Set<string>; remarks: StatementRemark[] } {
   const byReference = new Map<string, DraftLine[]>()
   for (const draft of drafts) {
     const reference = usable(draft.reference)
@@ -41,19 +65,7 @@ export function nameLines(
       row: same[1]?.place.row ?? null,
     })
   }
-  const seen = new Map<string, number>()
-  const lines = drafts.map((draft): StatementLine => {
-    const { reference: written, corrects, ...line } = draft
-    const reference = usable(written)
-    const named = reference !== null && !shared.has(reference)
-    const key = named ? bankKey(account, reference) : contentKey(draft, account)
-    const count = (seen.get(key) ?? 0) + 1
-    seen.set(key, count)
-    const id = count > 1 ? `${key}#${count}` : key
-    const replaces = corrects === null ? null : bankKey(account, corrects)
-    return { ...line, id, idFrom: named ? 'bank' : 'content', account, replaces }
-  })
-  return { lines, remarks }
+  return { shared, remarks }
 }
 
 /** The id a bank's reference gives. */

@@ -2,7 +2,7 @@ import type { CalendarDate } from '../../book/calendar-date.ts'
 import { type CurrencyCode, isCurrencyCode } from '../../money/currency.ts'
 import { MonthendError } from '../monthend-error.ts'
 import { balanceRemark, checkBalance, openingFrom } from './balance-check.ts'
-import { bankKey, type DraftLine, nameLines } from './draft.ts'
+import { bankKey, type DraftLine, type Namer, namer } from './draft.ts'
 import { ofxDate } from './ofx-date.ts'
 import { ofxAmount, ofxLine } from './ofx-line.ts'
 import type { AccountStatement, ReadAccounts, StatementBalance, StatementRemark } from './opened.ts'
@@ -24,9 +24,10 @@ export function* readOfx(text: string): Generator<Progress, ReadAccounts & { ver
   const root = isXml ? inCapitals(yield* readXml(text)) : yield* readSgml(text)
   const number = /VERSION\s*[:=]\s*"?(\d)(\d)/i.exec(head.replace(/<\?xml[^>]*>/i, ''))
   const version = `OFX ${number ? `${number[1]}.${number[2]}` : isXml ? '2' : '1'} (${isXml ? 'XML' : 'SGML'})`
+  const name = namer()
   const statements = [
-    ...tagsBelow(root, 'STMTRS').map((tag) => readStatement(tag, 'bank')),
-    ...tagsBelow(root, 'CCSTMTRS').map((tag) => readStatement(tag, 'credit')),
+    ...tagsBelow(root, 'STMTRS').map((tag) => readStatement(tag, 'bank', name)),
+    ...tagsBelow(root, 'CCSTMTRS').map((tag) => readStatement(tag, 'credit', name)),
   ]
   const refusals = [...tagsBelow(root, 'STMTTRNRS'), ...tagsBelow(root, 'CCSTMTTRNRS')].flatMap(bankError)
   if (statements.length === 0) {
@@ -57,7 +58,7 @@ interface OneStatement {
   readonly remarks: StatementRemark[]
 }
 
-function readStatement(tag: Tag, kind: 'bank' | 'credit'): OneStatement {
+function readStatement(tag: Tag, kind: 'bank' | 'credit', name: Namer): OneStatement {
   const currency = textAt(tag, 'CURDEF')?.toUpperCase() ?? ''
   if (!isCurrencyCode(currency)) {
     throw new MonthendError('no-currency', `The statement at line ${tag.row} names no currency (CURDEF).`, tag.row)
@@ -72,7 +73,7 @@ function readStatement(tag: Tag, kind: 'bank' | 'credit'): OneStatement {
     currency,
   )
   const { kept, withdrawn } = corrected(drafts)
-  const named = nameLines(kept, key)
+  const named = name(kept, key)
   const closing = balance(tagAt(tag, 'LEDGERBAL'), currency)
   const opening = problems.length === 0 ? openingFrom(closing, named.lines) : null
   const check = checkBalance(opening, closing, named.lines)

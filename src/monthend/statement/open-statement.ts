@@ -81,11 +81,11 @@ export function* openStatementInSteps(
     const message = `This file was to be read as ${format}, but it is ${found}. Leave the format open.`
     throw new MonthendError('wrong-format', message)
   }
-  const read =
+  const { csv, ...read } =
     format === 'ofx'
-      ? yield* readOfx(text)
+      ? { ...(yield* readOfx(text)), csv: null }
       : format === 'camt'
-        ? yield* readCamt(text)
+        ? { ...(yield* readCamt(text)), csv: null }
         : yield* readCsv(text, hints(options))
   refuseOtherCurrency(read, options.currency)
   const lines = read.accounts.flatMap((account) => account.lines)
@@ -97,7 +97,7 @@ export function* openStatementInSteps(
     lines,
     problems: read.problems,
     remarks: [...fileRemarks(decoded, hadNul), ...read.remarks, ...emptyRemark(lines, read.problems)],
-    csv: 'csv' in read ? read.csv : null,
+    csv,
   }
 }
 
