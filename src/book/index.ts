@@ -15,12 +15,8 @@ export {
 } from './book.ts'
 export { BookError, type BookErrorCode } from './book-error.ts'
 export { addDays, type CalendarDate, calendarDate, dayNumber, isCalendarDate, sayDate } from './calendar-date.ts'
-<<<<<<< HEAD
 export { toCarry } from './carry.ts'
-export { chargeOrder, refundOrder, releaseOrder } from './charge.ts'
-=======
 export { answerCharge, type ChargeAnswer, type ChargeHow, chargeOrder } from './charge.ts'
->>>>>>> main
 export { type ClosedMonth, closedMonths, closeMonth, type Dated, datedFor, reopenMonth } from './close.ts'
 export { closedThrough } from './closed-through.ts'
 export { type ConfirmAnswer, type Confirmation, confirmOrder, orderNumbered } from './confirm.ts'
