@@ -48,6 +48,8 @@ const CUSTOMS: Readonly<Record<string, Custom>> = {
 /** How one page writes its money. Amounts are whole numbers of the smallest unit that the page shows. */
 export interface Coin {
   readonly currency: string
+  /** Amounts are whole multiples of this. */
+  readonly step: number
   /** A price of about so many euro cents. */
   price(euroCents: number): number
   /** `-1.234,50 €` */
@@ -112,6 +114,7 @@ export function coinOf(chance: Chance, lang: string, currency: string, unseen: b
   ]
   return {
     currency,
+    step,
     price: (cents) => Math.max(step, Math.round((cents * perEuro) / 100 / step) * step),
     text,
     number,
