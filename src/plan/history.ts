@@ -14,6 +14,8 @@ export interface PotChange {
   readonly what: 'filled' | 'spent' | 'other'
 }
 
+type Mutable = { -readonly [K in keyof PotChange]: PotChange[K] }
+
 const WHAT: Partial<Record<Entry['kind'], PotChange['what']>> = {
   fill: 'filled',
   spend: 'spent',
@@ -28,21 +30,23 @@ const WHAT: Partial<Record<Entry['kind'], PotChange['what']>> = {
  * @param keepsTakenBack leave them in, as they stand in the book
  */
 export function potHistory(book: Book, keepsTakenBack = false): ReadonlyMap<PotId, readonly PotChange[]> {
-  const found = new Map<PotId, PotChange[]>(book.household.pots.map((pot) => [pot.id, []]))
-  const byName = new Map<string, PotId>(book.household.pots.map((pot) => [pot.id, pot.id]))
+  const found = new Map<PotId, Mutable[]>()
+  const slots = new Map<string, { readonly changes: Mutable[]; readonly side: 'cash' | 'card' | 'held' }>()
+  for (const pot of book.household.pots) {
+    const changes: Mutable[] = []
+    found.set(pot.id, changes)
+    for (const side of ['cash', 'card', 'held'] as const) slots.set(`${side}:${pot.id}`, { changes, side })
+  }
   for (const entry of entriesOf(book)) {
     if (!keepsTakenBack && (entry.kind === 'reversal' || isReversed(book, entry.id))) continue
-    const changes = new Map<PotId, { cash: number; card: number; held: number }>()
+    const what = WHAT[entry.kind] ?? 'other'
     for (const { account, amount } of entry.postings) {
-      const [side, name = ''] = account.split(':')
-      const pot = byName.get(name)
-      if (pot === undefined || (side !== 'cash' && side !== 'card' && side !== 'held')) continue
-      const change = changes.get(pot) ?? { cash: 0, card: 0, held: 0 }
-      change[side] += amount
-      changes.set(pot, change)
-    }
-    for (const [pot, change] of changes) {
-      found.get(pot)?.push({ entry, date: entry.date, ...change, what: WHAT[entry.kind] ?? 'other' })
+      const slot = slots.get(account)
+      if (!slot) continue
+      const last = slot.changes.at(-1)
+      const change = last?.entry === entry ? last : { entry, date: entry.date, cash: 0, card: 0, held: 0, what }
+      if (change !== last) slot.changes.push(change)
+      change[slot.side] += amount
     }
   }
   // Entries come by the time they were made, which may be days after the day they are for; equal days keep that order.

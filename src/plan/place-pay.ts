@@ -88,13 +88,11 @@ function proportionally(
   const step = cashStep(moment.currency)
   const shares = allocate(ofMinor(moment.currency, money), asked).map((share, index) => {
     // A pot of notes and coins alone cannot hold a cent that is no coin.
-    const isAllCash = turn[index]?.share.cash === turn[index]?.share.all
-    return isAllCash ? share.minor - (share.minor % step) : share.minor
+    return turn[index]?.pot.sides === 'cash' ? share.minor - (share.minor % step) : share.minor
   })
   let odd = money - shares.reduce((all, share) => all + share, 0)
   return shares.map((share, index) => {
-    const isAllCash = turn[index]?.share.cash === turn[index]?.share.all
-    if (odd === 0 || isAllCash) return share
+    if (odd === 0 || turn[index]?.pot.sides === 'cash') return share
     const more = Math.min(odd, (asked[index] ?? 0) - share)
     odd -= more
     return share + more

@@ -9,7 +9,7 @@ import { type ExpectedPay, paysAhead } from './pays-ahead.ts'
 import { type Placed, placePay } from './place-pay.ts'
 import { PlanError } from './plan-error.ts'
 import { type PotState, potStates } from './pot-state.ts'
-import { putOnSides, type SideShare } from './side.ts'
+import { type CashSteps, putOnSides, type SideShare } from './side.ts'
 import type { FillReason, PayMoment } from './want.ts'
 
 /** One pot's part of a pay. `cash` + `card` = `gets` = `wants` - `short`. */
@@ -77,8 +77,9 @@ export function planFrom(
   const of = (minor: number): Money => ofMinor(currency, minor)
   const moment = momentOf(date, pays, household)
   const { placed, over } = placePay(states, pay.minor, moment, planning?.sinkingFunds ?? 'after-essentials')
-  const step = Math.max(moment.roundTo, cashStep(currency))
-  const lines = placed.map((one) => lineOf(one, moment, step))
+  const coin = cashStep(currency)
+  const steps = { note: Math.max(moment.roundTo, coin), coin }
+  const lines = placed.map((one) => lineOf(one, moment, steps))
   const sum = (part: 'wants' | 'short'): Money => of(lines.reduce((all, line) => all + line[part].minor, 0))
   return { pay, date, lines, wants: sum('wants'), unplaced: of(over), short: sum('short') }
 }
@@ -95,10 +96,10 @@ function momentOf(date: CalendarDate, pays: readonly ExpectedPay[], household: B
   }
 }
 
-function lineOf(placed: Placed, moment: PayMoment, step: number): FillLine {
+function lineOf(placed: Placed, moment: PayMoment, steps: CashSteps): FillLine {
   const of = (minor: number): Money => ofMinor(moment.currency, minor)
   const { state, want, gets } = placed
-  const { cash, card } = putOnSides(state.pot, state.share, gets, step)
+  const { cash, card } = putOnSides(state.pot, state.share, gets, steps)
   return {
     pot: state.pot.id,
     wants: of(want.amount),

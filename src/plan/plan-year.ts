@@ -48,23 +48,26 @@ export function planYear(book: Book, today: CalendarDate, months = 12): YearPlan
   const end = monthEnd(names.at(-1) ?? monthOf(today, monthStartDay), monthStartDay)
   const longest = household.pots.reduce((most, { plan }) => Math.max(most, plan?.goal?.everyYears ?? 0), 1)
   const pays = paysAhead(household, today, addDays(end, longest * 366))
-  const usual = medianPay(book)
+  const usual = pays.some((pay) => pay.amount === 0) ? medianPay(book) : 0
   let states = potStates(book, today, pays)
   const planned: PlannedPay[] = []
   const costs: DueCost[] = []
   // A pay of today is being placed now: it belongs to the plan of the day.
   const dates = [...new Set(pays.map((pay) => pay.date))].filter((date) => date > today && date <= end)
   let month = monthOf(today, monthStartDay)
+  let at = 0
   for (const date of dates) {
     const spent = spendDue(states, date, household.currency)
     costs.push(...spent.costs)
     states = spent.states
-    const ofDay = pays.filter((pay) => pay.date === date)
+    // Pays come by date, so those from this day on are the rest of the list.
+    while (pays[at] && pays[at].date < date) at++
+    const ahead = pays.slice(at)
+    const ofDay = ahead.filter((pay) => pay.date === date)
     const payMonth = ofDay[0]?.month ?? month
     if (payMonth !== month) states = states.map((state) => ({ ...state, filled: 0 }))
     month = payMonth
     const amount = ofDay.reduce((sum, pay) => sum + (pay.amount || usual), 0)
-    const ahead = pays.filter((pay) => pay.date >= date)
     const plan = planFrom(states, ofMinor(household.currency, amount), date, ahead, household)
     planned.push({ date, month: payMonth, plan, isUsual: ofDay.every((pay) => pay.amount > 0) })
     const gets = new Map(plan.lines.map((line) => [line.pot, line.gets.minor]))

@@ -49,21 +49,31 @@ function spentBySide(changes: readonly PotChange[], today: CalendarDate): { cash
   return { cash: Math.max(0, cash), card: Math.max(0, card) }
 }
 
+/** What a part in notes is rounded to, in minor units: a note the household can use, and the smallest coin there is. */
+export interface CashSteps {
+  readonly note: number
+  readonly coin: number
+}
+
 /**
- * An amount on its two sides, in minor units. The notes' part is rounded to the nearest multiple of `step`, halves up,
- * and the card side takes the rest, so that they sum exactly. An amount that is the pot's own fill goes in as it is set.
+ * An amount on its two sides, in minor units. The notes' part is rounded to the nearest multiple of a note, halves up,
+ * or, where all goes in as notes, down to a coin; the card side takes the rest, so that they sum exactly. A pot that keeps
+ * notes alone takes all of it. An amount that is the pot's own fill goes in as it is set.
  */
 export function putOnSides(
   pot: Pot,
   share: SideShare,
   amount: number,
-  step: number,
+  steps: CashSteps,
 ): { readonly cash: number; readonly card: number } {
   const isAsSet = share.rule === 'as-set' || share.rule === 'nothing-spent'
   if (isAsSet && amount === pot.fill.cash + pot.fill.card) return { cash: pot.fill.cash, card: pot.fill.card }
   if (share.cash === 0) return { cash: 0, card: amount }
-  if (share.cash === share.all) return { cash: amount, card: 0 }
+  if (pot.sides === 'cash') return { cash: amount, card: 0 }
   const exact = (amount * share.cash) / share.all
-  const cash = Math.min(amount, Math.round(exact / step) * step)
+  const cash =
+    share.cash === share.all
+      ? amount - (amount % steps.coin)
+      : Math.min(amount, Math.round(exact / steps.note) * steps.note)
   return { cash, card: amount - cash }
 }
