@@ -1,7 +1,8 @@
+import { type Box, childBox } from './box.ts'
 import { nameOf } from './dom.ts'
 import { isCount, type Meaning } from './label.ts'
 import type { Liveness } from './liveness.ts'
-import type { Box, PageText } from './page-text.ts'
+import type { PageText } from './page-text.ts'
 import type { SetAside } from './set-aside.ts'
 import type { Item, Stream, Words } from './stream.ts'
 import type { Vocabulary } from './vocabulary.ts'
@@ -123,12 +124,21 @@ function columnHeading(context: Context, row: Box, index: number): Label | null 
   const place = cellsOf(row.element).indexOf(cell.element)
   const heading = previousRow(row.element)
   const cells = heading ? cellsOf(heading) : []
-  const box =
-    cells.length === cellsOf(row.element).length ? context.page.boxOf.get(cells[place] ?? row.element) : undefined
+  const head = heading && cells.length === cellsOf(row.element).length ? rowBox(row, heading) : null
+  const box = head && childBox(head, cells[place] ?? row.element)
   if (!box) return null
   const [from, to] = context.stream.within(box)
   const words = neighbours(context, from, to).filter((item) => item.kind === 'words')
   return words.length > 0 ? bestLabel(context, words) : null
+}
+
+/** The box of a row beside this one, or in the section before its own. */
+function rowBox(row: Box, other: Element): Box | null {
+  const section = row.parent
+  if (!section) return null
+  const before = row.element.parentElement?.previousElementSibling
+  const home = other.parentElement === before && before && section.parent ? childBox(section.parent, before) : section
+  return home && childBox(home, other)
 }
 
 function cellsOf(row: Element): Element[] {

@@ -42,8 +42,8 @@ function saysWithout(text: string, words: Vocabulary): boolean {
 /** "Including", "excl.": a remark that names nothing, on what stands before it or behind. */
 function remarkAlone(text: string, words: Vocabulary): Meaning | null {
   const start = text.replace(/^[^\p{L}]+/u, '')
-  if (words.included.first(start)?.at === 0) return 'included'
-  return words.excluded.first(start)?.at === 0 ? 'net' : null
+  if (words.included.begins(start)) return 'included'
+  return words.excluded.begins(start) ? 'net' : null
 }
 
 /** "Free shipping from": the amount that follows is a threshold. */

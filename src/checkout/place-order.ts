@@ -29,10 +29,9 @@ export function placeOrderControls(context: PlaceOrderContext): { elements: Elem
   return { elements: taken.map((control) => control.element), evidence: [...evidence, ...framesIn(context)] }
 }
 
-function isAccepted({ page, signs, hasTotal }: PlaceOrderContext, control: Control): boolean {
-  const box = page.boxOf.get(control.element)
+function isAccepted({ signs, hasTotal }: PlaceOrderContext, control: Control): boolean {
   // A menu's "Order" or "Buy" leads somewhere; it orders nothing.
-  if (box && isPageFurniture(box)) return false
+  if (isPageFurniture(control.box)) return false
   if (control.kind !== 'completes') return true
   return hasTotal || signs.payment || signs.terms
 }
@@ -62,7 +61,7 @@ function evidenceFor(control: Control, used: boolean, stage: Stage): Evidence {
 /** Wallets and card fields in frames of other origins cannot be read; they are named, so that a person knows. */
 function framesIn({ page, sight, stage }: PlaceOrderContext): Evidence[] {
   if (stage !== 'checkout') return []
-  return page.frames.flatMap((frame) => {
+  return page.frames.flatMap(({ element: frame }) => {
     const named =
       [attribute(frame, 'title'), attribute(frame, 'aria-label'), attribute(frame, 'name')].find((each) => each) ?? ''
     if (!/pay|wallet|checkout|zahl|paie|pago/i.test(named) || sight.seen(frame) === 'gone') return []

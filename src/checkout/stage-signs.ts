@@ -1,8 +1,9 @@
+import type { Box } from './box.ts'
 import type { Control } from './controls.ts'
-import { attribute, isInput, nearest, titleOf } from './dom.ts'
+import { attribute, isInput, titleOf } from './dom.ts'
 import { type Meaning, meaningOf } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
-import type { PageText } from './page-text.ts'
+import { labelOf, type PageText } from './page-text.ts'
 import type { Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import { stageOfUrl } from './stage-url.ts'
@@ -51,7 +52,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     titleOf(context.document),
     ...page.headings
       .slice(0, MOST_HEADINGS)
-      .filter((each) => sight.seen(each) !== 'gone')
+      .filter((each) => sight.seen(each.element) !== 'gone')
       .map((each) => textOf(page, each)),
   ]
   for (const text of texts) {
@@ -64,7 +65,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     headings,
     thanked: isThanked(context, texts.slice(1)),
     payment: hasPayment(page, sight),
-    address: page.fields.some((field) => ADDRESS.test(attribute(field, 'autocomplete') ?? '')),
+    address: page.fields.some(({ element }) => ADDRESS.test(attribute(element, 'autocomplete') ?? '')),
     terms: hasTerms(page, words),
     pays: kinds.has('pays'),
     buys: kinds.has('buys'),
@@ -87,13 +88,13 @@ const PAYMENT_NAMES =
   /pay(?:ment)?[-_ ]?(?:method|type|option)|payment|zahlung|paiement|\bcard[-_]?(?:number|cvc|expiry)|iban|betaal|pago/i
 
 function hasPayment(page: PageText, sight: Sight): boolean {
-  const field = page.fields.some((each) => {
+  const field = page.fields.some(({ element: each }) => {
     if (CARD.test(attribute(each, 'autocomplete') ?? '')) return true
     const names = `${attribute(each, 'name') ?? ''} ${attribute(each, 'id') ?? ''}`
     return isInput(each) && PAYMENT_NAMES.test(names)
   })
   // Card fields often live in a frame of another origin, which can be known by its title or name alone.
-  const frame = page.frames.some((each) => {
+  const frame = page.frames.some(({ element: each }) => {
     const named = `${attribute(each, 'title') ?? ''} ${attribute(each, 'name') ?? ''}`
     return (
       /\b(?:card|payment|pay|wallet|karte|zahlung|carte|paiement|tarjeta|kaart)/i.test(named) &&
@@ -112,23 +113,20 @@ function namesTotal({ stream, words, sight }: StageContext): boolean {
 }
 
 function hasTerms(page: PageText, words: Vocabulary): boolean {
-  return page.fields.some((field) => {
+  return page.fields.some((box) => {
+    const field = box.element
     if (!isInput(field) || field.type !== 'checkbox') return false
-    const id = attribute(field, 'id')
-    const label = (id ? page.labelFor.get(id) : undefined) ?? nearest(field, 'label')
-    const text = plain((label?.textContent ?? attribute(field, 'aria-label') ?? '').slice(0, 400))
+    const label = labelOf(page, box)
+    const text = plain((label?.element.textContent ?? attribute(field, 'aria-label') ?? '').slice(0, 400))
     return words.terms.first(text) !== null
   })
 }
 
-function textOf(page: PageText, element: Element): string {
-  const box = page.boxOf.get(element)
-  return box
-    ? page.leaves
-        .slice(box.from, Math.min(box.to, box.from + 12))
-        .map((leaf) => leaf.text)
-        .join(' ')
-    : ''
+function textOf(page: PageText, box: Box): string {
+  return page.leaves
+    .slice(box.from, Math.min(box.to, box.from + 12))
+    .map((leaf) => leaf.text)
+    .join(' ')
 }
 
 /** "Thank you for your order" anywhere; a bare "thank you" only as a heading. */

@@ -1,7 +1,9 @@
 import type { CurrencyMark } from '../money/currency-names.ts'
+import { type Box, commonBox, type Leaf } from './box.ts'
+import { type Cuts, createCuts } from './cuts.ts'
 import { type Find, findFigure, type PlacedToken } from './figure.ts'
-import type { Box, Leaf, PageText } from './page-text.ts'
-import { commonBox, placeTokens } from './placed-tokens.ts'
+import type { PageText } from './page-text.ts'
+import { isSeam, type Pieces, placeTokens } from './placed-tokens.ts'
 
 interface Place {
   /** The smallest box around it. */
@@ -10,7 +12,7 @@ interface Place {
   readonly from: number
   readonly to: number
   readonly line: number
-  readonly cell: number
+  readonly cell: Box | null
 }
 
 /** A run of words in one place: a label, a sentence, a heading. */
@@ -52,21 +54,63 @@ export interface Stream {
 const LONGEST_WORDS = 400
 
 /** Turns the leaves of a page into words and figures. Linear in the text. */
-export function readStream(page: PageText): Stream {
+export function readStream(page: PageText, cuts: Cuts = createCuts()): Stream {
   const { leaves } = page
-  const { tokens, fragments } = placeTokens(page)
+  const pieces: Pieces = { leaves, cuts: leaves.map((leaf) => cuts.of(leaf.text)) }
   const items: Item[] = []
+  readInto(items, pieces, 0, leaves.length)
+  return { items, within: rangesOf(items, leaves.length) }
+}
+
+/** Adds what the leaves `from` up to, not including, `to` say; the page must fall apart at both ends. */
+function readInto(items: Item[], pieces: Pieces, from: number, to: number): void {
+  for (let start = from; start < to; ) {
+    let end = start + 1
+    while (end < to && !isSeam(pieces, end)) end += 1
+    if (end === start + 1) readAlone(items, pieces, start)
+    else readTogether(items, pieces, start, end)
+    start = end
+  }
+}
+
+/** A leaf that stands alone says the same wherever it stands. */
+function readAlone(items: Item[], { leaves, cuts }: Pieces, index: number): void {
+  const leaf = leaves[index]
+  const cut = cuts[index]
+  if (!leaf || !cut) return
+  const place = { box: leaf.box, from: index, to: index, line: leaf.line, cell: leaf.box.cell }
+  if (!cut.tokens) {
+    if (HAS_WORDS.test(leaf.text)) items.push({ kind: 'words', text: leaf.text, ...place })
+    return
+  }
+  if (!cut.alone) {
+    const made: Item[] = []
+    readTogether(made, { leaves: [leaf], cuts: [cut] }, 0, 1)
+    cut.alone = made
+  }
+  for (const item of cut.alone) {
+    if (item.kind === 'words') items.push({ kind: 'words', text: item.text, ...place })
+    else items.push({ ...item, ...place, struck: leaf.box.struck, hushed: leaf.box.hushed })
+  }
+}
+
+const HAS_WORDS = /[\p{L}\p{N}]/u
+
+/** Leaves between which words or amounts may run on. */
+function readTogether(items: Item[], pieces: Pieces, from: number, to: number): void {
+  const { leaves } = pieces
+  const tokens = placeTokens(pieces, from, to)
   let words: { text: string; from: number; to: number } | null = null
 
   function place(from: number, to: number): Place {
     const first = leaves[from]
     const last = leaves[to]
     if (!first || !last) throw new RangeError(`There is no text between the pieces ${from} and ${to}.`)
-    return { box: commonBox(first.box, last.box), from, to, line: first.line, cell: first.cell }
+    return { box: commonBox(first.box, last.box), from, to, line: first.line, cell: first.box.cell }
   }
 
   function flush(): void {
-    if (words && /[\p{L}\p{N}]/u.test(words.text)) {
+    if (words && HAS_WORDS.test(words.text)) {
       items.push({ kind: 'words', text: words.text, ...place(words.from, words.to) })
     }
     words = null
@@ -87,7 +131,7 @@ export function readStream(page: PageText): Stream {
     const to = tokens[find.to - 1]?.leaf ?? from
     const text = textOf(tokens, leaves, find.from, find.to)
     let alone = true
-    for (let leaf = from; leaf <= to; leaf += 1) alone &&= fragments[leaf] ?? false
+    for (let leaf = from; leaf <= to; leaf += 1) alone &&= pieces.cuts[leaf]?.fragment ?? false
     const first = leaves[from]
     items.push({
       kind: 'figure',
@@ -95,8 +139,8 @@ export function readStream(page: PageText): Stream {
       ...find.money,
       text,
       alone,
-      struck: first?.struck ?? false,
-      hushed: first?.hushed ?? null,
+      struck: first?.box.struck ?? false,
+      hushed: first?.box.hushed ?? null,
       remark,
       about: /^[≈~∼≃]$/u.test(tokens[find.from - 1]?.text ?? ''),
     })
@@ -126,7 +170,6 @@ export function readStream(page: PageText): Stream {
 
   run(0, tokens.length, null)
   flush()
-  return { items, within: rangesOf(items, leaves.length) }
 }
 
 /** Whether the next token continues a run of words: the same text, or text flowing into an inner or outer element. */
@@ -134,7 +177,7 @@ function runsOn(leaves: readonly Leaf[], last: number, token: PlacedToken, text:
   if (token.leaf === last) return true
   const a = leaves[last]
   const b = leaves[token.leaf]
-  if (!a || !b || token.leaf !== last + 1 || a.line !== b.line || a.cell !== b.cell) return false
+  if (!a || !b || token.leaf !== last + 1 || a.line !== b.line || a.box.cell !== b.box.cell) return false
   const box = commonBox(a.box, b.box)
   if (box === a.box || box === b.box) return true
   return !b.spaced && /\p{L}$/u.test(text) && /^\p{Ll}+$/u.test(b.text)
@@ -174,9 +217,12 @@ function textOf(tokens: readonly PlacedToken[], leaves: readonly Leaf[], from: n
 }
 
 function rangesOf(items: readonly Item[], leafCount: number): Stream['within'] {
-  const first = new Array<number>(leafCount).fill(-1)
-  const last = new Array<number>(leafCount).fill(-1)
-  for (const [index, item] of items.entries()) {
+  // For each leaf the first item that stands in it or behind it, and the last that stands in it or before it.
+  const first = new Int32Array(leafCount).fill(-1)
+  const last = new Int32Array(leafCount).fill(-1)
+  for (let index = 0; index < items.length; index += 1) {
+    const item = items[index]
+    if (!item) continue
     for (let leaf = item.from; leaf <= item.to; leaf += 1) {
       if (first[leaf] === -1) first[leaf] = index
       last[leaf] = index
