@@ -16,7 +16,7 @@ export function judge(reading: CheckoutReading, expected: Expected): Verdict {
   const read = inShort(reading)
   return {
     total: totalOf(read.total, expected.total),
-    controls: same([...read.placeOrder].sort(), [...expected.placeOrder].sort()),
+    controls: same(read.placeOrder, expected.placeOrder),
     number: read.orderNumber === expected.orderNumber,
     stage: expected.stages.includes(read.stage),
     read,
@@ -35,7 +35,13 @@ function bare(total: string): string {
 }
 
 function same(a: readonly string[], b: readonly string[]): boolean {
-  const plain = (texts: readonly string[]): string =>
-    JSON.stringify(texts.map((text) => text.replace(/\s+/g, ' ').trim()))
-  return plain(a) === plain(b)
+  return JSON.stringify(a.map(shown).sort()) === JSON.stringify(b.map(shown).sort())
+}
+
+/** What can be seen of a text: white space once, no marks of direction. */
+function shown(text: string): string {
+  return text
+    .replace(/\s+/gu, ' ')
+    .replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu, '')
+    .trim()
 }
