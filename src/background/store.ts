@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import type { Entry } from '../index.ts'
 import { sha256 } from './digest.ts'
 import type { Marker } from './marker.ts'
+import type { OpenTag } from './protocol.ts'
 import { storedEntry, storedHead } from './schemas.ts'
 
 /*
@@ -17,7 +18,8 @@ export interface StorageArea {
   remove(keys: string[]): Promise<void>
 }
 
-export type Head = z.infer<typeof storedHead>
+type StoredHead = z.infer<typeof storedHead>
+export type Head = Omit<StoredHead, 'tags'> & { tags: Record<string, OpenTag> }
 export type Settings = Head['settings']
 /** The head's part that commands change. */
 export type Ledger = Pick<Head, 'settings' | 'watched' | 'tags'>
@@ -75,7 +77,18 @@ export async function loadStore(area: StorageArea, marker: Marker): Promise<Load
     entries.push(...list.data)
   }
   if (chain !== head.chain || entries.length !== head.entries) return damaged('segment')
-  return { status: 'ready', kept: { head, entries } }
+  return { status: 'ready', kept: { head: { ...head, tags: tagsOfToday(head.tags) }, entries } }
+}
+
+/** Tags written before an order could be put on several pots had one pot. */
+function tagsOfToday(tags: StoredHead['tags']): Record<string, OpenTag> {
+  return Object.fromEntries(
+    Object.entries(tags).map(([shop, tag]) => {
+      if ('lines' in tag) return [shop, tag]
+      const { pot, ...rest } = tag
+      return [shop, { ...rest, lines: [{ pot, amount: tag.amount }] }]
+    }),
+  )
 }
 
 /** A head for a household that has no entries yet. Nothing is written by this. */
@@ -163,7 +176,7 @@ function link(chain: string, segment: readonly unknown[]): Promise<string> {
   return sha256(`${chain}\n${canonical(segment)}`)
 }
 
-function headSum(head: Omit<Head, 'sum'> | Head): Promise<string> {
+function headSum(head: Omit<Head, 'sum'> | StoredHead): Promise<string> {
   const { sum: _, ...rest } = { sum: '', ...head }
   return sha256(canonical(rest))
 }
