@@ -8,6 +8,7 @@ import {
   calendarDate,
   chargeOrder,
   type DeviceId,
+  type Earner,
   type Entry,
   type EntryId,
   entriesOf,
@@ -19,12 +20,13 @@ import {
   openPot,
   orderId,
   type PaySchedule,
+  type PotPlan,
   potId,
   receivePay,
   spendFrom,
 } from '../src/index.ts'
 import { fortnight } from './household/fortnight.ts'
-import { type Cents, demoPots } from './household/pots.ts'
+import { type Cents, type DemoPlan, demoPots } from './household/pots.ts'
 
 const TIME_ZONE = 'America/Toronto'
 const TURNS = 6
@@ -39,10 +41,11 @@ export interface DemoMaker {
   readonly device: DeviceId
 }
 
-type DemoSettings = Omit<Household, 'payDates' | 'pots' | 'accounts'> & {
+type DemoSettings = Pick<Household, 'currency' | 'timeZone' | 'monthStartDay' | 'planning'> & {
   pots: (Household['pots'][number] & { fill: { cash: number; card: number } })[]
   accounts: Household['accounts'][number][]
   schedule: PaySchedule
+  earners: Earner[]
   isDemo: boolean
 }
 
@@ -54,13 +57,16 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
   const today = maker.today(TIME_ZONE)
   const lastPay = addDays(parseISO(today), -((getDay(parseISO(today)) + 2) % 7))
   const firstPay = addDays(lastPay, -14 * TURNS)
+  const schedule: PaySchedule = { rhythm: 'every-two-weeks', first: dateOf(firstPay) }
   const settings: DemoSettings = {
     currency: 'CAD',
     timeZone: TIME_ZONE,
     monthStartDay: 1,
     pots: demoPots.map((row) => row.pot),
     accounts: [{ id: accountId('main'), name: 'Bank account', kind: 'bank' }],
-    schedule: { rhythm: 'every-two-weeks', first: dateOf(firstPay) },
+    schedule,
+    earners: [{ id: 'ingunn', name: 'Ingunn', pay: PAY_CENTS, schedules: [schedule] }],
+    planning: { sinkingFunds: 'after-essentials', roundTo: 500, machineMultiple: 2_000 },
     isDemo: true,
   }
   // Told twice: once from nothing to see what the weeks come to, then from the opening amounts that lead to today's.
@@ -72,7 +78,24 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
       return [pot.id, { cash, card: now.card - balanceOf(drift, `card:${pot.id}`) }]
     }),
   )
-  return { settings, entries: [...entriesOf(tell(maker, settings, from, today, opening))] }
+  const planned = demoPots.map(({ pot, plan }) => {
+    const { cash, card } = opening.get(pot.id) ?? { cash: 0, card: 0 }
+    return { ...pot, plan: planOf(plan, lastPay, { date: dateOf(from), in: cash + card }) }
+  })
+  const entries = [...entriesOf(tell(maker, settings, from, today, opening))]
+  return { settings: { ...settings, pots: planned }, entries }
+}
+
+/** A plan whose goal, if it has one, is due some days after a pay and was begun with the household's history. */
+function planOf(
+  { goal, ...plan }: DemoPlan,
+  lastPay: Date,
+  since: NonNullable<NonNullable<PotPlan['goal']>['since']>,
+): PotPlan {
+  if (!goal) return plan
+  const { target, paysAhead, everyYears } = goal
+  const due = dateOf(addDays(lastPay, 14 * paysAhead + 5))
+  return { ...plan, goal: { target, due, since, ...(everyYears === undefined ? {} : { everyYears }) } }
 }
 
 /** Tells the household's weeks day by day up to today. */

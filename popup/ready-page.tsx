@@ -53,7 +53,7 @@ export function ReadyPage(props: {
 }
 
 /** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or an order has a tag. */
-function isAboutAnOrder({ page, tag }: CheckoutLook): boolean {
-  if (tag) return true
+function isAboutAnOrder({ page, tag, unconfirmed }: CheckoutLook): boolean {
+  if (tag || unconfirmed.length > 0) return true
   return page !== null && (page.stage === 'cart' || page.stage === 'checkout' || page.total !== null)
 }

@@ -9,6 +9,7 @@ import { judge, type Verdict } from '../tests/checkout/workshop/judge.ts'
 import { makePage, seedsOf } from '../tests/checkout/workshop/make-page.ts'
 import type { Expected } from '../tests/checkout/workshop/plan.ts'
 import { count, emptyTally, goalsOf, Tallies } from '../tests/checkout/workshop/tally.ts'
+import { comparePeers } from '../tests/published/price-peer.ts'
 
 const pages = Number(process.argv.slice(2).find((word) => /^\d+$/.test(word)) ?? 700)
 const halves: readonly Half[] = process.argv.includes('seen') ? ['seen'] : ['seen', 'unseen']
@@ -64,6 +65,13 @@ for (const half of halves) {
     console.log(`  ${goal.met ? 'met   ' : 'MISSED'} ${goal.goal}: ${goal.reached}`)
     if (half === 'seen' && !goal.met) met = false
   }
+}
+const peers = comparePeers()
+for (const [name, score] of Object.entries(peers)) {
+  const { rows, right, none, wrong } = score
+  console.log(
+    `${name === 'ours' ? '\nPublished price texts, ours: ' : 'npm parse-price: '}${right} of ${rows} right, ${none} not read, ${wrong} wrong`,
+  )
 }
 worst.sort((a, b) => b.weight - a.weight)
 if (worst.length > 0) console.log(`\nThe worst of ${worst.length} pages not read right:`)

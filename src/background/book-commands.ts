@@ -62,8 +62,11 @@ export async function addPay(context: Context, ask: Ask<'pay.add'>): Promise<Loo
 export async function savePot(context: Context, ask: Ask<'pot.save'>): Promise<Look> {
   await context.keeper.write((kept, book) => {
     const { settings } = kept.head
-    const pot = potFrom(settings.currency, ask.pot, ask.archived)
-    const isNew = !settings.pots.some((p) => p.id === pot.id)
+    const form = potFrom(settings.currency, ask.pot, ask.archived)
+    const known = settings.pots.find((p) => p.id === form.id)
+    const isNew = !known
+    // The form knows nothing of what is planned for the pot.
+    const pot = known?.plan ? { ...form, plan: known.plan } : form
     const pots = isNew ? [...settings.pots, pot] : settings.pots.map((p) => (p.id === pot.id ? pot : p))
     const household = { ...book.household, pots }
     const sides = {
@@ -106,11 +109,11 @@ function tagOfOrder(head: Head, order: OrderId): OpenTag | undefined {
 function followingTags(tags: Head['tags'], tag: OpenTag, after: Book): Head['tags'] {
   const { [tag.shop]: _, ...others } = tags
   const state = findOrder(after, tag.order)
-  const pot = state?.parts[0]?.pot
-  if (!state || pot === undefined) return others
+  if (!state) return others
   const amount = ofMinor(after.household.currency, state.total)
   const read = { amount: toDecimal(amount), currency: amount.currency }
-  return { ...others, [tag.shop]: { ...tag, pot, amount, read } }
+  const lines = state.parts.map((p) => ({ pot: p.pot, amount: ofMinor(after.household.currency, p.tagged) }))
+  return { ...others, [tag.shop]: { ...tag, lines, amount, read } }
 }
 
 async function tellAllGates(context: Context, tag: OpenTag): Promise<void> {

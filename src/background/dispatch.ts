@@ -4,7 +4,21 @@ import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
 import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
+import {
+  charge,
+  chargeUntagged,
+  confirm,
+  expect,
+  holdPart,
+  payRenewal,
+  refund,
+  release,
+  saveRenewal,
+  saveRules,
+  weigh,
+} from './order-life-commands.ts'
 import { bring, held, hello, placed, seen } from './page-commands.ts'
+import { addPayday, addSheetLines, savePlanning, savePotPlan, undoPayday } from './plan-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
 import { Refusal } from './refusal.ts'
 import { envelope, ownRequests, pageRequests } from './schemas.ts'
@@ -32,10 +46,26 @@ const own: OwnTable = {
   'checkout.look': command(ownRequests['checkout.look'], lookAtCheckout),
   'order.assess': command(ownRequests['order.assess'], assessPots),
   'order.tag': command(ownRequests['order.tag'], tag),
+  'order.weigh': command(ownRequests['order.weigh'], weigh),
+  'order.confirm': command(ownRequests['order.confirm'], confirm),
+  'order.charge': command(ownRequests['order.charge'], charge),
+  'order.charge-untagged': command(ownRequests['order.charge-untagged'], chargeUntagged),
+  'order.release': command(ownRequests['order.release'], release),
+  'order.hold-part': command(ownRequests['order.hold-part'], holdPart),
+  'order.expect-refund': command(ownRequests['order.expect-refund'], expect),
+  'order.refund': command(ownRequests['order.refund'], refund),
+  'renewal.save': command(ownRequests['renewal.save'], saveRenewal),
+  'renewal.pay': command(ownRequests['renewal.pay'], payRenewal),
+  'order.rules': command(ownRequests['order.rules'], saveRules),
   'order.again': command(ownRequests['order.again'], again),
   'panel.close': command(ownRequests['panel.close'], leavePanel),
   'shop.watch': command(ownRequests['shop.watch'], watchShop),
   'shop.unwatch': command(ownRequests['shop.unwatch'], unwatchShop),
+  'plan.save': command(ownRequests['plan.save'], savePlanning),
+  'pot.plan': command(ownRequests['pot.plan'], savePotPlan),
+  'fill.plan': command(ownRequests['fill.plan'], addPayday),
+  'payday.undo': command(ownRequests['payday.undo'], undoPayday),
+  'sheet.add': command(ownRequests['sheet.add'], addSheetLines),
   'store.raw': command(ownRequests['store.raw'], async (context) => ({ json: await context.keeper.raw() })),
 }
 
@@ -44,6 +74,7 @@ const PANEL_MAY: ReadonlySet<string> = new Set<keyof OwnCommands>([
   'book.look',
   'checkout.look',
   'order.assess',
+  'order.weigh',
   'order.tag',
   'order.again',
   'panel.close',

@@ -284,7 +284,10 @@ export class Keeper {
   #household(settings: Settings): Book['household'] {
     const { schedule, isDemo: _, ...household } = settings
     const today = this.today(settings.timeZone)
-    return { ...household, payDates: schedule ? payDates(schedule, today, addDaysTo(today, AHEAD_DAYS)) : [] }
+    // A household of before earners were told apart has one schedule.
+    const earners = household.earners ?? (schedule ? [{ id: 'pay', name: '', pay: 0, schedules: [schedule] }] : [])
+    const schedules = earners.flatMap((earner) => earner.schedules)
+    return { ...household, earners, payDates: payDates(schedules, today, addDaysTo(today, AHEAD_DAYS)) }
   }
 }
 

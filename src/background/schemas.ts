@@ -1,52 +1,17 @@
 import * as z from 'zod/mini'
-import {
-  type AccountId,
-  type CalendarDate,
-  type CurrencyCode,
-  type DeviceId,
-  type EntryId,
-  isCalendarDate,
-  isCurrencyCode,
-  isMonthName,
-  isSlug,
-  isUuidV7,
-  type MonthName,
-  type OrderId,
-  type PotId,
-} from '../index.ts'
+import { type AccountId, type DeviceId, isMonthName, type MonthName } from '../index.ts'
+import { openTag, openTag1, orderFields, orderRequests, orderSettings, wishShape } from './order-schemas.ts'
+import { paydayField, paySchedule, planRequests, planSettings, potPlan } from './plan-schemas.ts'
+import { currency, date, decimal, entryId, lines, orderId, potId, short, slug, whole } from './shapes.ts'
 
 /*
  * The shapes that are let in: what a page asks, and what the store gives back. Everything behind the door is typed by
  * what passed here.
  */
 
-const slug = <T extends string>() => z.custom<T>((v) => typeof v === 'string' && isSlug(v))
-const uuid = <T extends string>() => z.custom<T>((v) => typeof v === 'string' && isUuidV7(v))
-const short = z.string().check(z.maxLength(400))
-/** A decimal text a person typed; `money()` says what is wrong with it. */
-const decimal = z.string().check(z.maxLength(40))
-const whole = z.int()
-const date = z.custom<CalendarDate>((v) => typeof v === 'string' && isCalendarDate(v))
-const currency = z.custom<CurrencyCode>((v) => typeof v === 'string' && isCurrencyCode(v))
-const potId = slug<PotId>()
-const entryId = uuid<EntryId>()
-const orderId = uuid<OrderId>()
 const nonce = z.string().check(z.regex(/^[0-9a-f]{32}$/))
 const none = z.strictObject({})
 const readAmount = z.strictObject({ amount: decimal, currency: short })
-const dayOfMonth = z.int().check(z.gte(1), z.lte(31))
-
-export const paySchedule = z.discriminatedUnion('rhythm', [
-  z.strictObject({ rhythm: z.enum(['weekly', 'every-two-weeks']), first: date }),
-  z.strictObject({
-    rhythm: z.literal('twice-a-month'),
-    first: date,
-    days: z.readonly(z.tuple([dayOfMonth, dayOfMonth])),
-  }),
-  z.strictObject({ rhythm: z.literal('monthly'), first: date, day: dayOfMonth }),
-  z.strictObject({ rhythm: z.literal('last-working-day'), first: date }),
-])
-
 const at = z.union([z.strictObject({ tab: z.int() }), z.strictObject({ nonce })])
 
 const newPot = z.strictObject({
@@ -62,11 +27,21 @@ const newPot = z.strictObject({
   openCard: decimal,
 })
 
+/** What a page says of the order itself; pages read by an older gate do not tell it. */
+const seenOrder = {
+  orderNumber: z.exactOptional(z.nullable(short)),
+  items: z.exactOptional(
+    z.array(z.strictObject({ name: short, amount: z.nullable(decimal), quantity: z.number() })).check(z.maxLength(500)),
+  ),
+  parts: z.exactOptional(z.array(z.strictObject({ kind: short, amount: decimal })).check(z.maxLength(40))),
+}
+
 const seenPage = z.strictObject({
   stage: z.enum(['product', 'cart', 'checkout', 'confirmation', 'other']),
   total: z.nullable(readAmount),
   figures: z.array(z.strictObject({ label: short, text: short, used: z.boolean(), why: short })).check(z.maxLength(20)),
   placeOrderCount: whole,
+  ...seenOrder,
 })
 
 /** What our own pages may ask. */
@@ -106,10 +81,11 @@ export const ownRequests = {
     id: entryId,
     order: orderId,
     at,
-    total: decimal,
-    pot: potId,
+    wish: wishShape,
     reason: z.nullable(z.string().check(z.maxLength(1000))),
   }),
+  ...orderRequests,
+  ...planRequests,
   'order.again': z.strictObject({ at }),
   'panel.close': z.strictObject({ nonce }),
   'shop.watch': z.strictObject({ origin: short }),
@@ -141,7 +117,6 @@ const base = {
   line: z.exactOptional(z.string()),
   happened: z.exactOptional(date),
 }
-const lines = z.array(z.strictObject({ pot: potId, amount: whole }))
 const goOnReason = z.exactOptional(z.string())
 const account = slug<AccountId>()
 const month = z.custom<MonthName>((v) => typeof v === 'string' && isMonthName(v))
@@ -175,18 +150,35 @@ const monthSummary = z.strictObject({
 /** An entry as it is stored. Its sums are checked by the book itself. */
 export const storedEntry = z.discriminatedUnion('kind', [
   z.strictObject({ ...base, kind: z.literal('opening') }),
-  z.strictObject({ ...base, kind: z.literal('pay') }),
-  z.strictObject({ ...base, kind: z.literal('fill'), pot: potId }),
+  z.strictObject({ ...base, kind: z.literal('pay'), ...paydayField }),
+  z.strictObject({ ...base, kind: z.literal('fill'), pot: potId, ...paydayField }),
   z.strictObject({ ...base, kind: z.literal('spend'), pot: potId, purpose: z.string() }),
-  z.strictObject({ ...base, kind: z.literal('order'), order: orderId, shop: z.string(), lines, goOnReason }),
-  z.strictObject({ ...base, kind: z.literal('adjust'), order: orderId, lines, goOnReason }),
-  z.strictObject({ ...base, kind: z.literal('charge'), order: orderId, lines }),
-  z.strictObject({ ...base, kind: z.literal('release'), order: orderId }),
-  z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('order'),
+    order: orderId,
+    shop: z.string(),
+    lines,
+    goOnReason,
+    ...orderFields.details,
+  }),
+  z.strictObject({ ...base, kind: z.literal('adjust'), order: orderId, lines, goOnReason, ...orderFields.details }),
+  z.strictObject({ ...base, kind: z.literal('confirm'), ...orderFields.confirm }),
+  z.strictObject({ ...base, kind: z.literal('instalment'), ...orderFields.instalment }),
+  z.strictObject({ ...base, kind: z.literal('charge'), order: orderId, lines, ...orderFields.charge }),
+  z.strictObject({ ...base, kind: z.literal('release'), order: orderId, ...orderFields.release }),
+  z.strictObject({ ...base, kind: z.literal('expect'), order: orderId, lines, ...orderFields.items }),
+  z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines, ...orderFields.items }),
   z.strictObject({ ...base, kind: z.literal('count'), pot: potId, pieces, expected: whole }),
   z.strictObject({ ...base, kind: z.literal('settle'), from: settleEnd, to: settleEnd, pieces }),
   z.strictObject({ ...base, kind: z.literal('sweep'), pot: potId, to: sweepTarget, month }),
-  z.strictObject({ ...base, kind: z.literal('transfer'), from: account, to: account }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('transfer'),
+    from: account,
+    to: account,
+    lineOf: z.exactOptional(account),
+  }),
   z.strictObject({
     ...base,
     kind: z.literal('close'),
@@ -197,7 +189,13 @@ export const storedEntry = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ ...base, kind: z.literal('reopen'), month, reason: z.string() }),
   z.strictObject({ ...base, kind: z.literal('agree'), account, on: date, balance: whole }),
-  z.strictObject({ ...base, kind: z.literal('seen'), entries: z.array(entryId), line: z.string() }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('seen'),
+    entries: z.array(entryId),
+    line: z.string(),
+    account: z.exactOptional(account),
+  }),
   z.strictObject({ ...base, kind: z.literal('reversal'), reverses: entryId }),
 ])
 
@@ -210,16 +208,7 @@ const pot = z.strictObject({
   floor: whole,
   fill: z.strictObject({ cash: whole, card: whole }),
   archived: z.boolean(),
-})
-
-const openTag = z.strictObject({
-  order: orderId,
-  shop: z.string(),
-  pot: potId,
-  amount: z.strictObject({ currency, minor: whole }),
-  read: z.nullable(readAmount),
-  taggedAt: z.number(),
-  placedAt: z.nullable(z.number()),
+  plan: z.exactOptional(potPlan),
 })
 
 const householdSettings = z.strictObject({
@@ -229,6 +218,8 @@ const householdSettings = z.strictObject({
   pots: z.array(pot),
   accounts: z.array(z.strictObject({ id: slug<AccountId>(), name: z.string(), kind: z.enum(['bank', 'credit']) })),
   schedule: z.nullable(paySchedule),
+  ...planSettings,
+  ...orderSettings,
   isDemo: z.boolean(),
 })
 
@@ -277,7 +268,7 @@ export const storedHead1 = z.strictObject({
   device: slug<DeviceId>(),
   settings: householdSettings,
   watched: z.array(z.string()),
-  tags: z.record(z.string(), openTag),
+  tags: z.record(z.string(), openTag1),
   entries: whole,
   segments: whole,
   sealed: z.string(),

@@ -31,12 +31,41 @@ export function agreeBalance(
   return { ...entryBase(stamp, [], []), kind: 'agree', account, on, balance: balance.minor }
 }
 
+/** A statement line that an entry came from or was shown by; `account` is null where the entry moves only one. */
+export interface ShownBy {
+  readonly line: string
+  readonly account: AccountId | null
+}
+
+/** The statement lines of each standing entry. */
+export function linesByEntry(book: Book): ReadonlyMap<EntryId, readonly ShownBy[]> {
+  const lines = new Map<EntryId, ShownBy[]>()
+  const add = (id: EntryId, line: string, account: AccountId | null): void => {
+    lines.set(id, [...(lines.get(id) ?? []), { line, account }])
+  }
+  for (const entry of entriesOf(book)) {
+    if (entry.kind === 'reversal' || isReversed(book, entry.id)) continue
+    if (entry.kind === 'seen') for (const id of entry.entries) add(id, entry.line, entry.account ?? null)
+    else if (entry.line !== undefined) {
+      add(entry.id, entry.line, entry.kind === 'transfer' ? (entry.lineOf ?? null) : null)
+    }
+  }
+  return lines
+}
+
 /**
  * Records that a statement's line shows entries the book has already: a withdrawal for fills, pay noted before.
  *
+ * @param account the account whose statement it is; needed for entries that move money between two accounts
  * @throws BookError `unknown-entry`, `bad-lines` (no entry), `line-posted`
  */
-export function seenOnStatement(book: Book, stamp: Stamp, line: string, entries: readonly EntryId[]): SeenEntry {
+export function seenOnStatement(
+  book: Book,
+  stamp: Stamp,
+  line: string,
+  entries: readonly EntryId[],
+  account?: AccountId,
+): SeenEntry {
   if (entries.length === 0) throw new BookError('bad-lines', 'Say which entry the line of the statement shows.')
   for (const id of entries) {
     if (!findEntry(book, id) || isReversed(book, id)) {
@@ -46,7 +75,8 @@ export function seenOnStatement(book: Book, stamp: Stamp, line: string, entries:
   if (postedLines(book).has(line)) {
     throw new BookError('line-posted', 'This line of the statement is in the book already.')
   }
-  return { ...entryBase({ ...stamp, line }, [], []), kind: 'seen', entries, line }
+  const base = { ...entryBase({ ...stamp, line }, [], []), kind: 'seen', entries, line } as const
+  return account === undefined ? base : { ...base, account }
 }
 
 /** The identities of all statement lines that standing entries were posted from, or are shown by. */

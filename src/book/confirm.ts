@@ -12,6 +12,8 @@ import { spread } from './spread.ts'
 /** What a shop's confirmation said. Both may be missing: then the person only said that the order went through. */
 export interface Confirmation {
   readonly number?: string
+  /** Read from the shop's page, not said by the person. */
+  readonly from?: 'page'
   /** The final total, in the currency the shop asked. */
   readonly total?: Money
 }
@@ -43,7 +45,8 @@ export function confirmOrder(book: Book, stamp: Stamp, order: OrderId, said: Con
   const change = said.total ? changeTo(book, state, said.total) : 0
   const isNew = entriesOfOrder(book, order).every((e) => e.kind !== 'confirm') || (number !== '' && known === null)
   if (!isNew && change === 0) return { kind: 'unchanged' }
-  const head = { kind: 'confirm', order, ...(number === '' ? {} : { number }) } as const
+  const fromPage = said.from ? { from: said.from } : {}
+  const head = { kind: 'confirm', order, ...(number === '' ? {} : { number }), ...fromPage } as const
   if (change === 0)
     return { kind: 'confirmed', entry: { ...entryBase(stamp, [], []), ...head }, change: ofMinor(currency, 0) }
   const held = state.parts.filter((p) => p.held > 0).map((p) => ({ pot: p.pot, amount: p.held }))

@@ -59,11 +59,14 @@ export interface OpeningEntry extends EntryBase {
 /** Pay that reached an account and has no pot yet. */
 export interface PayEntry extends EntryBase {
   readonly kind: 'pay'
+  /** The payday it was placed on, with all its fills: the id of the first of them. */
+  readonly payday?: EntryId
 }
 /** Money put into a pot. */
 export interface FillEntry extends EntryBase {
   readonly kind: 'fill'
   readonly pot: PotId
+  readonly payday?: EntryId
 }
 /** Money spent from a pot away from a tagged order: notes at a counter, or the card in a shop. */
 export interface SpendEntry extends EntryBase {
@@ -96,6 +99,8 @@ export interface ConfirmEntry extends EntryBase {
   readonly order: OrderId
   /** The shop's order number; absent where the person only said that it went through. */
   readonly number?: string
+  /** Read from the shop's confirmation page; absent where the person said it. */
+  readonly from?: 'page'
   /** What the order holds now, where the confirmed total is another than the tagged one. */
   readonly lines?: readonly OrderLine[]
 }
@@ -182,6 +187,8 @@ export interface TransferEntry extends EntryBase {
   readonly kind: 'transfer'
   readonly from: AccountId
   readonly to: AccountId
+  /** Which of the two accounts' statements `line` stands in. */
+  readonly lineOf?: AccountId
 }
 /** A month signed off and frozen. Every month before it is closed with it. */
 export interface CloseEntry extends EntryBase {
@@ -213,6 +220,8 @@ export interface SeenEntry extends EntryBase {
   readonly kind: 'seen'
   readonly entries: readonly EntryId[]
   readonly line: string
+  /** The account whose statement it is; needed for entries that move money between two accounts. */
+  readonly account?: AccountId
 }
 
 /** One immutable line of the book. */

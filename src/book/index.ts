@@ -1,4 +1,4 @@
-export { agreeBalance, postedLines, seenOnStatement } from './agree.ts'
+export { agreeBalance, linesByEntry, postedLines, type ShownBy, seenOnStatement } from './agree.ts'
 export { assess, type Outcome, type Reason, type Verdict, type VerdictLine } from './assess.ts'
 export { balances, type PotBalance, potBalance, unplaced } from './balances.ts'
 export {

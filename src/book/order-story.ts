@@ -21,6 +21,7 @@ export type StoryCode =
   | 'renewal'
   | 'went-on'
   | 'confirmed'
+  | 'confirmed-page'
   | 'confirmed-number'
   | 'confirmed-total'
   | 'part-held'
@@ -151,7 +152,8 @@ function tellTag(book: Book, entry: OrderEntry | AdjustEntry, tell: Tell): void 
 }
 
 function tellConfirm(entry: ConfirmEntry, tell: Tell): void {
-  tell(entry.number === undefined ? 'confirmed' : 'confirmed-number', sumOf(entry.lines ?? []), {
+  const plain = entry.from === 'page' ? 'confirmed-page' : 'confirmed'
+  tell(entry.number === undefined ? plain : 'confirmed-number', sumOf(entry.lines ?? []), {
     text: entry.number ?? '',
   })
   if (entry.lines) tell('confirmed-total', sumOf(entry.lines))

@@ -1,3 +1,4 @@
+import { allocate } from '../money/allocate.ts'
 import { type Money, ofMinor, toDecimal } from '../money/money.ts'
 import { BookError } from './book-error.ts'
 import type { CalendarDate } from './calendar-date.ts'
@@ -23,10 +24,14 @@ export interface OrderWish {
   readonly marginPercent?: string
   /** Paid by gift card, store credit or points. */
   readonly credit?: Money
-  /** Days with amounts in the household's currency, which sum to what is held in all. */
+  /**
+   * The days of the parts. Equal parts, odd cents to the first ones, unless their amounts are given: in the household's
+   * currency, summing to all that is held.
+   */
   readonly instalments?: {
     readonly reserve: Instalments['reserve']
-    readonly parts: readonly { readonly date: CalendarDate; readonly amount: Money }[]
+    readonly dates: readonly CalendarDate[]
+    readonly amounts?: readonly Money[]
   }
   readonly renewal?: { readonly id: string; readonly due: CalendarDate }
 }
@@ -110,11 +115,22 @@ function marginOf(amount: number, percent: string): number {
 
 function instalmentsFor(household: Household, wish: OrderWish, whole: readonly OrderLine[]): Instalments | null {
   if (!wish.instalments) return null
-  const parts = wish.instalments.parts.map(({ date, amount }) => {
-    if (amount.currency === household.currency) return { date, amount: amount.minor }
+  const { reserve, dates, amounts } = wish.instalments
+  if (dates.length < 2 || (amounts && amounts.length !== dates.length)) {
+    throw new BookError('bad-instalments', 'Instalments need two parts at least, each with its day and amount.')
+  }
+  if (amounts?.some((m) => m.currency !== household.currency)) {
     throw new BookError('currency-mismatch', `Enter the instalments in ${household.currency}.`)
-  })
-  return { reserve: wish.instalments.reserve, parts: cutInstalments(household.currency, whole, parts) }
+  }
+  const total = ofMinor(household.currency, sumOf(whole))
+  const cut =
+    amounts ??
+    allocate(
+      total,
+      dates.map(() => 1),
+    )
+  const parts = dates.map((date, n) => ({ date, amount: cut[n]?.minor ?? 0 }))
+  return { reserve, parts: cutInstalments(household.currency, whole, parts) }
 }
 
 function dueNow({ parts }: Instalments, whole: readonly OrderLine[], today: CalendarDate): OrderLine[] {

@@ -21,6 +21,11 @@ export function dueDates(first: CalendarDate, every: Every, from: CalendarDate, 
   }
 }
 
+/** So many days, the first one and those that follow it. */
+export function daysFrom(first: CalendarDate, every: Every, count: number): CalendarDate[] {
+  return Array.from({ length: count }, (_, n) => nthDue(first, every, n))
+}
+
 /** A renewal's next due day from `from` on, or null when it has ended. */
 export function nextDue(renewal: Renewal, from: CalendarDate): CalendarDate | null {
   const start = from > renewal.first ? from : renewal.first

@@ -19,6 +19,7 @@ const SENTENCE: Record<StoryCode, SentenceKey> = {
   renewal: 'story_renewal',
   'went-on': 'story_went_on',
   confirmed: 'story_confirmed',
+  'confirmed-page': 'story_confirmed_page',
   'confirmed-number': 'story_confirmed_number',
   'confirmed-total': 'story_confirmed_total',
   'part-held': 'story_part_held',

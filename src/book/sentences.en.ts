@@ -28,6 +28,7 @@ export const englishSentences = {
   story_renewal: 'It is the renewal due on {text}.',
   story_went_on: 'You went on because: {text}.',
   story_confirmed: 'You said it went through.',
+  story_confirmed_page: 'The shop showed its confirmation.',
   story_confirmed_number: 'The shop confirmed it as {text}.',
   story_confirmed_total: 'The confirmed total holds {amount} now: {lines}.',
   story_part_held: 'An instalment of {amount} is held: {lines}.',

@@ -62,12 +62,14 @@ export interface Split {
  * exactly, and each is less than one minor unit from its exact part.
  *
  * @param total what the card pays, in the shop's currency
- * @throws BookError `bad-split` (no pot, amounts that do not sum to the total, an item below zero), `currency-mismatch`
+ * @throws BookError `bad-amount` (less than nothing), `bad-split` (no pot, amounts that do not sum to the total, an item below zero), `currency-mismatch`
  * @example splitOrder(money('CAD', '1.00'), {by: 'share', shares: [{pot: a, share: '2'}, {pot: b, share: '1'}]})
  *   // lines 0.67 (odd 1) and 0.33
  */
 export function splitOrder(total: Money, how: SplitHow): Split {
-  if (total.minor < 0) throw bad(`An order of ${toDecimal(total)} is less than nothing. A refund is entered as one.`)
+  if (total.minor < 0) {
+    throw new BookError('bad-amount', `An order of ${toDecimal(total)} is less than nothing. Enter a refund as one.`)
+  }
   const base = { by: how.by, method: 'largest-remainder', total, shared: [] } as const
   const none = ofMinor(total.currency, 0)
   switch (how.by) {

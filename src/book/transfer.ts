@@ -9,6 +9,7 @@ import { entryBase, placeOf, takeAmount } from './posting.ts'
  * Money moved between two accounts of the household: a credit card paid off, savings moved. The pots paid when they were
  * charged, so none is touched.
  *
+ * @param lineOf which of the two accounts' statements `stamp.line` stands in
  * @throws BookError `unknown-account`, `bad-lines` (from and to are the same), `currency-mismatch`, `bad-amount`
  * @example transferMoney(household, stamp, accountId('main'), accountId('visa'), money('CAD', '310.45'))
  */
@@ -18,6 +19,7 @@ export function transferMoney(
   from: AccountId,
   to: AccountId,
   amount: Money,
+  lineOf?: AccountId,
 ): TransferEntry {
   const moved = takeAmount(household, amount)
   if (moved === 0) throw new BookError('bad-amount', 'A transfer of nothing changes nothing. Enter an amount.')
@@ -26,5 +28,6 @@ export function transferMoney(
     { account: placeOf(findAccount(household, from)), amount: -moved },
     { account: placeOf(findAccount(household, to)), amount: moved },
   ]
-  return { ...entryBase(stamp, [], places), kind: 'transfer', from, to }
+  const entry = { ...entryBase(stamp, [], places), kind: 'transfer', from, to } as const
+  return lineOf === undefined ? entry : { ...entry, lineOf }
 }

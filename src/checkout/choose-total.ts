@@ -1,4 +1,4 @@
-import { saysLater, type TotalContext } from './add-up.ts'
+import { type PricedRow, saysLater, type TotalContext } from './add-up.ts'
 import type { Evidence, ReadAmount } from './reading.ts'
 import { type Candidate, rankTotals } from './total.ts'
 
@@ -63,8 +63,31 @@ function obstacleTo(
   if (best.closure?.left.some((term) => term.role === 'credit')) {
     return 'a credit is taken off after it, and the page does not say what remains'
   }
+  if (isSplit(context, best)) return 'it is split into two sums behind it, and nothing known says which is charged now'
   const later = orders || context.confirmation ? null : saysLater(context, best.row)
   return later === null ? null : `not final: "${later}"`
+}
+
+const SUM_PARTS: ReadonlySet<PricedRow['meaning']> = new Set([
+  'items',
+  'net',
+  'shipping',
+  'tax',
+  'included',
+  'fee',
+  'tip',
+])
+
+/** Two sums right behind the total that make it up, and are no parts of it: a deposit, and what is left to pay later. */
+function isSplit({ rows }: TotalContext, best: Candidate): boolean {
+  if (best.row.meaning === 'dueNow') return false
+  const at = rows.findIndex((row) => row.index === best.row.index)
+  const behind = rows.slice(at + 1, at + 5).filter((row) => row.value > 0 && !row.figure.struck)
+  return behind.some((row, place) => {
+    const other = behind[place + 1]
+    if (!other || row.value + other.value !== best.row.value) return false
+    return !SUM_PARTS.has(row.meaning) && !SUM_PARTS.has(other.meaning)
+  })
 }
 
 /** Another amount with equal support: same strength, and neither or both proven by the arithmetic. */

@@ -75,6 +75,7 @@ export function readControls(page: PageText, words: Vocabulary, sight: Sight): C
       const count = asked.get(kind) ?? 0
       asked.set(kind, count + 1)
       if (count >= MOST_ASKED || isPacking(page, index) || !isOpenToPress(element, sight)) continue
+      if (isMerelyCustom(element) && (!saysOnly(label, kind, words) || holdsParts(page, box))) continue
     }
     const isLink = nameOf(element) === 'a' || attribute(element, 'role') === 'link'
     const calledDisabled = attribute(element, 'aria-disabled') === 'true'
@@ -82,6 +83,42 @@ export function readControls(page: PageText, words: Vocabulary, sight: Sight): C
     found.push({ element, box, words: label, kind, calledDisabled, isLink, toCheckout })
   }
   return found
+}
+
+// What a custom element holds that no button holds: then it is a part of the page.
+const PARTS: ReadonlySet<string> = new Set([
+  'h1',
+  'h2',
+  'h3',
+  'h4',
+  'p',
+  'div',
+  'section',
+  'li',
+  'td',
+  'dd',
+  'dt',
+  'form',
+])
+
+/** A custom element that neither its name nor an attribute calls a button. Most of them lay out the page. */
+function isMerelyCustom(element: Element): boolean {
+  const name = nameOf(element)
+  if (!name.includes('-') || /button|btn|submit|cta/.test(name)) return false
+  return ['role', 'tabindex', 'onclick', 'href'].every((each) => attribute(element, each) === null)
+}
+
+/** Whether these words are all that is said: `<buy-now>Pay now</buy-now>`, but not `<sum-label>Left to pay:</sum-label>`. */
+function saysOnly(label: string, kind: ControlKind, words: Vocabulary): boolean {
+  const text = plain(withoutMoney(label))
+  return words.controls.longest(text).get(kind)?.length === text.length
+}
+
+function holdsParts(page: PageText, outer: Box): boolean {
+  return page.leaves.slice(outer.from, outer.to).some((leaf) => {
+    for (let box: Box | null = leaf.box; box && box !== outer; box = box.parent) if (PARTS.has(box.name)) return true
+    return false
+  })
 }
 
 /** The control's accessible name as far as it is its own: what it shows, else what its label attributes say. */

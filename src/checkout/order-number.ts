@@ -54,7 +54,9 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     const sure = SURE.test(flat.slice(label.at, label.at + label.length))
     // A number split over touching nodes may begin in the label's own text: `Order number: INV-` `000` `123`.
     const rest =
-      item.text.slice(originalEnd(item.text, flat, label.at + label.length)) + touching(context.page, item.to)
+      item.text.slice(originalEnd(item.text, flat, label.at + label.length)) +
+      likeMoney(stream, index) +
+      touching(context.page, item.to)
     const number = numberIn(rest, sure)
     const found = number
       ? { number, element: item.box.element }
@@ -66,6 +68,13 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     if (!best || rank > best.rank) best = { ...found, label: item.text, rank }
   }
   return best ? { number: best.number, label: best.label, element: best.element } : null
+}
+
+/** `TK20261125` in the label's own text: a number that begins like the code of a currency is read as money elsewhere. */
+function likeMoney({ items }: Stream, index: number): string {
+  const next = items[index + 1]
+  const glued = next?.kind === 'figure' && next.from === items[index]?.to && /^\p{Lu}+\p{Nd}+$/u.test(next.text)
+  return glued ? ` ${next.text}` : ''
 }
 
 /** The text of the nodes that follow a piece of text without any space between. */

@@ -11,6 +11,8 @@ import { cachedReading } from './reading-cache.ts'
  */
 
 const MOST_FIGURES = 12
+const MOST_ITEMS = 500
+const MOST_PARTS = 20
 const LONGEST_TEXT = 200
 
 let currencyHint = ''
@@ -56,6 +58,11 @@ function pageOf(reading: CheckoutReading): SeenPage {
     total: reading.total ? { amount: reading.total.amount, currency: reading.total.currency } : null,
     figures: figures.map(figureOf),
     placeOrderCount: reading.placeOrder.length,
+    orderNumber: reading.orderNumber,
+    items: reading.items
+      .slice(0, MOST_ITEMS)
+      .map(({ name, amount, quantity }) => ({ name: cut(name), amount, quantity })),
+    parts: reading.parts.slice(0, MOST_PARTS).map(({ kind, amount }) => ({ kind, amount })),
   }
 }
 

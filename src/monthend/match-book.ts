@@ -1,8 +1,8 @@
-import { postedLines } from '../book/agree.ts'
+import { linesByEntry, postedLines } from '../book/agree.ts'
 import { type Book, entriesOf, isReversed } from '../book/book.ts'
 import { addDays, type CalendarDate } from '../book/calendar-date.ts'
 import type { Entry } from '../book/entry.ts'
-import type { AccountId, EntryId, OrderId } from '../book/ids.ts'
+import type { AccountId, OrderId } from '../book/ids.ts'
 import { findOrder, orderSums } from '../book/order-state.ts'
 import { dueRenewals } from '../book/renewal.ts'
 import { type Money, ofMinor } from '../money/money.ts'
@@ -78,17 +78,13 @@ export function whatElseToMatch(
  * opening balance is on no statement; a reversal and what it takes back are both left out.
  */
 export function unseenEntries(book: Book): EntryToMatch[] {
-  const shown = new Set<EntryId>()
-  for (const entry of entriesOf(book)) {
-    if (entry.kind === 'seen' && !isReversed(book, entry.id)) for (const id of entry.entries) shown.add(id)
-  }
+  const shown = linesByEntry(book)
   const found: EntryToMatch[] = []
   for (const entry of entriesOf(book)) {
-    const isOut = entry.kind === 'opening' || entry.kind === 'reversal' || entry.line !== undefined
-    if (isOut || isReversed(book, entry.id) || shown.has(entry.id)) continue
+    if (entry.kind === 'opening' || entry.kind === 'reversal' || isReversed(book, entry.id)) continue
     for (const { account, amount } of entry.places) {
       const id = accountOfPlace(book, account)
-      if (id === null) continue
+      if (id === null || shown.get(entry.id)?.some((l) => l.account === null || l.account === id)) continue
       const text = entry.kind === 'spend' ? entry.purpose : (entry.note ?? '')
       const money = ofMinor(book.household.currency, amount)
       found.push({

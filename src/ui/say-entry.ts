@@ -42,6 +42,12 @@ export function sayEntry(household: Household, entry: Entry): string {
       return t('said_adjust', { amount: total(entry.lines), pots: pots(entry.lines) })
     case 'charge':
       return t('said_charge', { amount: total(entry.lines), pots: pots(entry.lines) })
+    case 'confirm':
+      return entry.number === undefined ? t('said_confirm') : t('said_confirm_number', { number: entry.number })
+    case 'instalment':
+      return t('said_instalment', { amount: total(entry.lines), pots: pots(entry.lines) })
+    case 'expect':
+      return t('said_expect', { amount: total(entry.lines), pots: pots(entry.lines) })
     case 'release':
       return t('said_release', { amount: text(-sum('held:')) })
     case 'refund':

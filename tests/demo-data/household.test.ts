@@ -10,6 +10,8 @@ import {
   money,
   openBook,
   payDates,
+  planFill,
+  planYear,
   potId,
   toDecimal,
   unplaced,
@@ -56,6 +58,24 @@ describe('the demo household', () => {
     expect(verdict.outcome).toBe('block')
     expect(verdict.reasons[0]?.short).toEqual(money('CAD', '14.70'))
     expect(verdict.reasons[0]?.nextFill).toEqual({ date: '2026-12-04', amount: money('CAD', '60.00') })
+  })
+
+  it("its next pay is planned: every pot has its reason, and its year's costs are met", () => {
+    const { today, book } = demoOn('2026-11-25')
+    const plan = planFill(book, money('CAD', '724.00'), calendarDate('2026-12-04'))
+    const of = (pot: string) => plan.lines.find((line) => line.pot === pot)
+    expect(plan.short.minor).toBe(0)
+    expect(of('winter-tyres')).toMatchObject({ gets: money('CAD', '60.00'), reason: { code: 'goal', paysLeft: 3 } })
+    expect(of('groceries')?.share.rule).toBe('learned')
+    expect(of('reserve')?.reason.code).toBe('reserve')
+    const year = planYear(book, today)
+    // 4 December 2026 to 22 October 2027, the last fortnightly Friday of the twelve months from November.
+    expect([year.pays.length, year.pays.at(-1)?.date]).toEqual([24, '2027-10-22'])
+    expect(year.costs.map((cost) => [cost.pot, cost.missing.minor])).toEqual([
+      ['winter-tyres', 0],
+      ['bicycle', 0],
+      ['presents', 0],
+    ])
   })
 
   it('has about three months behind it', () => {

@@ -36,6 +36,12 @@ export async function readFormat1(raw: Record<string, unknown>): Promise<Book1 |
     entries.push(...list.data)
   }
   if (chain !== rest.chain || entries.length !== rest.entries) return null
-  const { settings, watched, tags, device, generation } = rest
+  const { settings, watched, device, generation } = rest
+  const tags = Object.fromEntries(
+    Object.entries(rest.tags).map(([shop, { pot, ...tag }]) => [
+      shop,
+      { ...tag, lines: [{ pot, amount: tag.amount }] },
+    ]),
+  )
   return { settings, watched, tags, device, generation, entries }
 }

@@ -90,11 +90,10 @@ export const layouts: readonly Layout[] = [
   {
     name: 'named by reference',
     show: (rows) =>
-      each(
-        rows,
-        (r, at) =>
-          `<div><span id="name-${at}">${r.label}</span><output aria-labelledby="name-${at}">${r.value}</output></div>`,
-      ),
+      each(rows, (r, at) => {
+        const id = `row-${at}-${r.value.replace(/\P{Nd}/gu, '')}`
+        return `<div><span id="${id}">${r.label}</span><output aria-labelledby="${id}">${r.value}</output></div>`
+      }),
   },
   {
     name: 'headings',
