@@ -1,5 +1,5 @@
 import type { Level } from './piece-level.ts'
-import { type PieceAnswer, type PieceProgram, type Pool, poolCost } from './piece-program.ts'
+import { type PieceAnswer, type PieceProgram, type Pool, poolCost, totalCost } from './piece-program.ts'
 import { sharePieces } from './shared-pieces.ts'
 
 type Counts = readonly (readonly number[])[]
@@ -20,7 +20,7 @@ export interface ScarceAnswer {
 export interface ScarceOptions {
   /** No pool gives or takes anything: what one envelope has too much of has to stay in some envelope. */
   readonly closed: boolean
-  /** A solution known already, that makes every amount. */
+  /** Counts known already; used where they overdraw no pool. */
   readonly start?: Counts | null
   /** What no solution costs more than. */
   readonly ceiling: number
@@ -39,20 +39,18 @@ export function shareScarce(program: PieceProgram, options: ScarceOptions): Scar
   const missing = closed ? program.envelopes.reduce((sum, { amount }) => sum + amount, 0) : 0
   const trivial = Math.max(0, missing)
   const sizes = sizeOf(program)
-  const range = missing > 0 ? [0, sizes] : [-sizes, 0]
-  const easy = missing === 0 ? program : withRest(program, range[0] ?? 0, range[1] ?? 0, 0)
-  const start = missing === 0 || !options.start ? (options.start ?? null) : withRests(program, options.start)
-  const first = sharePieces(easy, { start, ceiling })
+  const easy = missing === 0 ? program : missing > 0 ? withRest(program, 0, sizes, 0) : withRest(program, -sizes, 0, 0)
+  const first = sharePieces(easy, { start: startOf(easy, options.start), ceiling })
   if (first.counts) return scarce(program, first, first.counts, trivial, trivial)
 
   const dear = ceiling + 1
   const hard = withRest(program, closed ? -sizes : 0, sizes, dear)
-  const nothing = program.envelopes.map(({ levels }) => levels.map(({ least }) => (closed ? 0 : least)))
-  const second = sharePieces(hard, {
-    start: withRests(program, nothing),
-    ceiling: dear * (sizes + 1),
-  })
-  const counts = second.counts ?? withRests(program, nothing)
+  const untouched = program.envelopes.map(({ levels }) => levels.map(({ least }) => (closed ? 0 : least)))
+  const start = startOf(hard, options.start)
+  const nothing = startOf(hard, untouched)
+  const better = start && totalCost(hard, start) < (nothing ? totalCost(hard, nothing) : Number.POSITIVE_INFINITY)
+  const second = sharePieces(hard, { start: better ? start : nothing, ceiling: dear * (sizes + 1) })
+  const counts = second.counts ?? untouched
   const short = counts.reduce((sum, of) => sum + Math.max(0, of.at(-1) ?? 0), 0)
   const proven = first.atLeast === Number.POSITIVE_INFINITY ? trivial + 1 : trivial
   const shortAtLeast = Math.min(short, Math.max(proven, Math.floor(second.atLeast / dear)))
@@ -88,17 +86,19 @@ function withRest(program: PieceProgram, least: number, most: number, price: num
   }
 }
 
-/** Counts with what is then missing in each envelope. */
-function withRests(program: PieceProgram, counts: Counts): Counts {
-  return program.envelopes.map(({ amount, levels }, index) => {
-    const own = levels.map((_, at) => counts[index]?.[at] ?? 0)
-    const made = levels.reduce((sum, { value }, at) => sum + value * (own[at] ?? 0), 0)
-    return [...own, amount - made]
+/** Known counts as a solution of a program, what is then missing at its last level; null if they are none. */
+function startOf(program: PieceProgram, counts: Counts | null | undefined): Counts | null {
+  if (!counts) return null
+  const full = program.envelopes.map(({ amount, levels }, index) => {
+    const own = counts[index] ?? []
+    if (own.length === levels.length) return own
+    return [...own, amount - own.reduce((sum, count, at) => sum + count * (levels[at]?.value ?? 0), 0)]
   })
+  return solves(program, full) ? full : null
 }
 
 /** Whether counts make every amount without overdrawing a pool. */
-export function solves(program: PieceProgram, counts: Counts): boolean {
+function solves(program: PieceProgram, counts: Counts): boolean {
   const net = program.pools.map((_, at) => counts.reduce((sum, of) => sum + (of[at] ?? 0), 0))
   return (
     poolCost(program.pools, net) < Number.POSITIVE_INFINITY &&

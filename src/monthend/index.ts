@@ -6,7 +6,30 @@ export {
   explainBalances,
   type StatementClose,
 } from './agree-balance.ts'
+export { closingEntries, type Leftover, leftovers, type SweepChoice } from './close-plan.ts'
+export type { CountCause } from './count-causes.ts'
+export { type CountComparison, type CountFinding, compareCounts } from './count-compare.ts'
+export { type CountedPieces, countedPieces } from './count-pieces.ts'
 export { ordersToMatch, unseenEntries, whatElseToMatch } from './match-book.ts'
 export { matchStatement } from './match-statement.ts'
 export type * from './match-types.ts'
+export {
+  type BySide,
+  type MonthPoint,
+  type Picture,
+  type PotReview,
+  type Review,
+  review,
+  type WentAhead,
+} from './review.ts'
+export {
+  type EnvelopeCount,
+  type EnvelopeTarget,
+  type SettledEnvelope,
+  type Settlement,
+  type SettleOptions,
+  type SettleRest,
+  settle,
+} from './settle.ts'
+export type { SettleMove, SettlePlace } from './settle-moves.ts'
 export type * from './statement-line.ts'
