@@ -32,6 +32,8 @@ const WHOLE = /^\d+(?:[.,' ٬]\d{3})*$/u
 const CENTS = /^\d{2}$/
 const BARE_DECIMAL = /^\d{1,3}(?:[.,' ٬]\d{3})*[.,٫]\d{2}$|^\d+[.,٫]\d{2}$/u
 
+const DASHED = /^\d+(?:[.,' ٬]\d{3})*[.,:] ?[-–—]+$/u
+
 /** The amount that starts at token `at`, whichever way it is split over nodes; null when none starts there. */
 export function findFigure(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
   const one = readOne(tokens, at, end)
@@ -48,12 +50,19 @@ export function findFigure(tokens: readonly PlacedToken[], at: number, end: numb
 function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
   const head = readHead(tokens, at, end)
   if (!head) return null
-  const amount: Amount = { number: head.number, negative: head.negative, marks: head.marks }
+  const amount: Amount = { number: head.number, negative: head.negative, marks: head.marks, dashed: false }
   let next = head.next
   for (let taken = 1; taken > 0 && next < end; next += taken) taken = extend(tokens, next, end, amount)
-  const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount.number)
+  const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount)
   const percent = next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9
-  return bare === null || percent ? null : { from: at, to: next, range: false, money: { ...amount, bare } }
+  return bare === null || percent
+    ? null
+    : {
+        from: at,
+        to: next,
+        range: false,
+        money: { number: amount.number, negative: amount.negative, marks: amount.marks, bare },
+      }
 }
 
 /** An amount as far as it has been read. */
@@ -61,6 +70,8 @@ interface Amount {
   number: string
   negative: boolean
   readonly marks: CurrencyMark[]
+  /** A dash stands for the cents: `300,-` is money even without a mark. */
+  dashed: boolean
 }
 
 /** Takes what continues the amount - cents, a mark, a minus behind - and says how many tokens that were. */
@@ -84,7 +95,11 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
     return 1
   }
   // A dash for the cents, in a node of its own: `300` `,-`.
-  if (token.kind === 'point' && following?.kind === 'sign' && following.reach === 0 && whole) return 2
+  const parts = token.kind === 'point' || token.text === ':'
+  if (parts && following?.kind === 'sign' && following.reach === 0 && whole) {
+    amount.dashed = true
+    return 2
+  }
   if (token.kind === 'point' && following?.kind === 'number' && following.reach <= 2 && whole) {
     if (!token.first && !following.first) return 0
     cents(following.text)
@@ -119,6 +134,8 @@ interface Head {
   readonly number: string
   readonly negative: boolean
   readonly marks: CurrencyMark[]
+  /** A dash stands for the cents: `300,-` is money even without a mark. */
+  dashed: boolean
 }
 
 /** Sign, currency before the number, and the number itself. */
@@ -128,6 +145,7 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
   for (let next = at; next < end && next < at + 5; next += 1) {
     const token = tokens[next]
     if (!token || (next > at && token.reach > 2)) return null
+    if (token.kind === 'number' && isReference(tokens[next - 1], token)) return null
     if (token.kind === 'number') return { start: at, next: next + 1, number: token.text, negative, marks }
     if (token.kind === 'sign') {
       const tight = tokens[next + 1]?.reach === 0
@@ -139,6 +157,12 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
     } else return null
   }
   return null
+}
+
+/** `TK20261125`: capitals that are no code, glued to many digits without a mark, number a thing and price nothing. */
+function isReference(before: PlacedToken | undefined, { text, reach }: PlacedToken): boolean {
+  if (!before?.money || reach > 0 || !/^\d{6,}$/.test(text)) return false
+  return /^\p{Lu}{2,}$/u.test(before.text) && !before.money.codes.includes(before.text)
 }
 
 function isMark(token: PlacedToken | undefined): boolean {
@@ -166,7 +190,7 @@ function bareness(
   tokens: readonly PlacedToken[],
   from: number,
   to: number,
-  number: string,
+  { number, dashed }: Amount,
 ): 'decimal' | 'integer' | null {
   const first = tokens[from]
   const last = tokens[to - 1]
@@ -177,7 +201,7 @@ function bareness(
   const glued = before && !first.first && first.reach === 0 && before.kind !== 'open' && before.text !== ':'
   const counted = before && !first.first && /^[×x#№]$/iu.test(before.text)
   if (glued || counted || !endsLeaf) return null
-  if (BARE_DECIMAL.test(number)) return 'decimal'
+  if (dashed || BARE_DECIMAL.test(number) || DASHED.test(number)) return 'decimal'
   const alone = first.fragment && (first.first || before?.first === true)
   return alone && /^\d{1,3}(?:[.,' ٬]?\d{3})*$|^\d{1,9}$/u.test(number) ? 'integer' : null
 }

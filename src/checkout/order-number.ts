@@ -27,10 +27,10 @@ const TOKEN = new RegExp(`[${LETTER}](?:[${LETTER}._/#-]*[${LETTER}])?`, 'gu')
 const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
 // Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
 const FILLER =
-  /^(?:[\s:：#№°º.–「『“"-]|は|는|은|是|为|為|คือ|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है|là|adalah|ialah|huwa|hija|ná)(?![\p{L}\p{Nd}]))*/iu
+  /^(?:[\s:：#№°º.–「『“"\u200e\u200f\u202a-\u202e\u2066-\u2069-]|は|는|은|是|为|為|คือ|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है|là|adalah|ialah|huwa|hija|ná)(?![\p{L}\p{Nd}]))*/iu
 // "Number" and its like in the languages of the lexicons, accents folded.
 const SURE =
-  /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu
+  /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|\bc\.|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu
 const LONGEST = 40
 
 /**
@@ -54,9 +54,7 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     const sure = SURE.test(flat.slice(label.at, label.at + label.length))
     // A number split over touching nodes may begin in the label's own text: `Order number: INV-` `000` `123`.
     const rest =
-      item.text.slice(originalEnd(item.text, flat, label.at + label.length)) +
-      likeMoney(stream, index) +
-      touching(context.page, item.to)
+      item.text.slice(originalEnd(item.text, flat, label.at + label.length)) + touching(context.page, item.to)
     const number = numberIn(rest, sure)
     const found = number
       ? { number, element: item.box.element }
@@ -68,13 +66,6 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
     if (!best || rank > best.rank) best = { ...found, label: item.text, rank }
   }
   return best ? { number: best.number, label: best.label, element: best.element } : null
-}
-
-/** `TK20261125` in the label's own text: a number that begins like the code of a currency is read as money elsewhere. */
-function likeMoney({ items }: Stream, index: number): string {
-  const next = items[index + 1]
-  const glued = next?.kind === 'figure' && next.from === items[index]?.to && /^\p{Lu}+\p{Nd}+$/u.test(next.text)
-  return glued ? ` ${next.text}` : ''
 }
 
 /** The text of the nodes that follow a piece of text without any space between. */

@@ -9,7 +9,10 @@ export function plain(text: string): string {
   return text
     .toLowerCase()
     .normalize('NFD')
-    .replace(/[\u0300-\u036f\u200b-\u200f\u061c\u2060\ufeff\u00ad\u0640\u064b-\u0655\u0670\u093c]/gu, '')
+    .replace(
+      /[\u0300-\u036f\u200b-\u200f\u202a-\u202e\u061c\u2060\u2066-\u2069\ufeff\u00ad\u0640\u064b-\u0655\u0670\u093c]/gu,
+      '',
+    )
     .normalize('NFC')
     .replace(/[ßı\u0649\u06cc\u06a9\u0901\u0911]/gu, (letter) => FOLDED[letter] ?? letter)
     .replace(/(?<=[א-ת])(?:["״”]|'')(?=[א-ת])/gu, '')
@@ -37,7 +40,7 @@ const PLAIN_ASCII = /^[\x20-\x5f\x61-\x7e\n\t]*$/
 export function tidy(text: string): string {
   if (TIDY_ALREADY.test(text)) return text
   return text
-    .replace(/[\u200b-\u200f\u061c\u2060\ufeff\u00ad]/gu, '')
+    .replace(/[\u200b-\u200f\u202a-\u202e\u061c\u2060\u2066-\u2069\ufeff\u00ad]/gu, '')
     .replace(/\s+/gu, ' ')
     .trim()
 }
