@@ -60,7 +60,7 @@ function readStatement(tag: Tag, name: Namer): OneStatement {
   const { drafts, problems, remarks } = readEntries(tagsNamed(tag, 'Ntry'), holder)
   const balances = tagsNamed(tag, 'Bal')
   const currency = currencyOf(tag, balances)
-  const named = name(drafts, number)
+  const named = name.all(drafts, number)
   const [openingTag, closingTag] = [findBalance(balances, OPENING, 'first'), findBalance(balances, CLOSING, 'last')]
   // A report may give one interim balance, which is where it stands now.
   const opening = openingTag === closingTag ? null : balanceOf(openingTag)

@@ -1,4 +1,4 @@
-import { add, type Money, subtract } from '../../money/money.ts'
+import { add, type Money, ofMinor, subtract } from '../../money/money.ts'
 import type { StatementLine } from '../statement-line.ts'
 import type { AccountStatement, StatementBalance } from './opened.ts'
 
@@ -37,6 +37,10 @@ function stepsKept(lines: readonly StatementLine[]): number {
 }
 
 function sum(lines: readonly StatementLine[], like: Money): Money | null {
-  if (lines.some((line) => line.amount.currency !== like.currency)) return null
-  return lines.reduce<Money>((total, line) => add(total, line.amount), { currency: like.currency, minor: 0 })
+  let minor = 0
+  for (const { amount } of lines) {
+    if (amount.currency !== like.currency) return null
+    minor += amount.minor
+  }
+  return ofMinor(like.currency, minor)
 }

@@ -22,7 +22,7 @@ export interface Column {
 
 const FEW = 12
 /** Rows looked at for what a column holds; dates and the decimal mark are told from all. */
-const LOOKED_AT = 3000
+export const LOOKED_AT = 3000
 
 /** Looks at every column of a table. */
 export function columnsOf(table: CsvTable): Column[] {

@@ -39,6 +39,19 @@ export function dayOf(cell: string, order: DateOrder): CalendarDate | null {
   return null
 }
 
+/** `dayOf` for a whole file, which says the same days over and over. */
+export function dayReader(order: DateOrder): (cell: string) => CalendarDate | null {
+  const known = new Map<string, CalendarDate | null>()
+  return (cell) => {
+    let day = known.get(cell)
+    if (day === undefined) {
+      day = dayOf(cell, order)
+      known.set(cell, day)
+    }
+    return day
+  }
+}
+
 /** Whether a cell is written like a date, even of a day that does not exist (31/02). */
 export function looksLikeDate(cell: string): boolean {
   const text = cell.trim()

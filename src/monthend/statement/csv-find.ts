@@ -1,7 +1,7 @@
 import { type CurrencyCode, isCurrencyCode, minorDigits } from '../../money/currency.ts'
 import { MonthendError } from '../monthend-error.ts'
 import { type DecimalMark, markVotes, moneyNameIn } from './csv-amounts.ts'
-import { bestNamed, type Column, columnsOf } from './csv-columns.ts'
+import { bestNamed, type Column, columnsOf, LOOKED_AT } from './csv-columns.ts'
 import { type DateOrder, findOrder, looksLikeDate } from './csv-dates.ts'
 import type { CsvHints, CsvMapping } from './csv-mapping.ts'
 import { findSchemes, type Scheme } from './csv-scheme.ts'
@@ -24,9 +24,13 @@ export interface MappingFound {
  *
  * @throws MonthendError `unknown-columns`, `no-currency`
  */
-export function findMapping(table: CsvTable, delimiter: CsvMapping['delimiter'], hints: CsvHints): MappingFound {
+export function findMapping(
+  table: CsvTable,
+  marks: Pick<CsvMapping, 'delimiter' | 'quoted'>,
+  hints: CsvHints,
+): MappingFound {
   const columns = columnsOf(table)
-  const lines = table.rows.filter(isLine)
+  const lines = table.rows.slice(0, LOOKED_AT).filter(isLine)
   const date = dateColumn(columns, lines.length)
   const order = hints.dateOrder
     ? { order: hints.dateOrder, evidence: 'This order was asked for.', other: null }
@@ -41,8 +45,7 @@ export function findMapping(table: CsvTable, delimiter: CsvMapping['delimiter'],
   }
   const currency = currencyFor(table, columns, scheme, hints)
   const build = (s: Scheme, dateOrder: DateOrder): CsvMapping => ({
-    delimiter,
-    quoted: true,
+    ...marks,
     header: table.header,
     width: table.width,
     dateOrder,
@@ -68,8 +71,17 @@ export function findMapping(table: CsvTable, delimiter: CsvMapping['delimiter'],
   }
 }
 
-function cellsOf(table: CsvTable, column: number): string[] {
-  return table.rows.map((row) => row.cells[column] ?? '').filter((cell) => cell.trim() !== '')
+/** Rows whose amounts are asked for their decimal mark. A later one of another kind is refused when it is read. */
+const MARKS = 20_000
+
+/** The cells of a column that hold something, each text once. */
+function cellsOf(table: CsvTable, column: number, most = Number.POSITIVE_INFINITY): string[] {
+  const found = new Set<string>()
+  for (let i = 0; i < table.rows.length && i < most; i++) {
+    const cell = (table.rows[i]?.cells[column] ?? '').trim()
+    if (cell !== '') found.add(cell)
+  }
+  return [...found]
 }
 
 /** The column of booking days: named so, else the first that is full of dates. */
@@ -95,7 +107,7 @@ function decimalMark(
 ): { mark: DecimalMark; evidence: string } {
   const money = columns.filter((c) => c.amounts >= 0.95 && c.dates < 0.5)
   const votes = money
-    .map((c) => markVotes(cellsOf(table, c.index)))
+    .map((c) => markVotes(cellsOf(table, c.index, MARKS)))
     .reduce((sum, v) => ({ '.': sum['.'] + v['.'], ',': sum[','] + v[','], three: sum.three + v.three }), {
       '.': 0,
       ',': 0,
@@ -103,9 +115,9 @@ function decimalMark(
     })
   if (votes['.'] !== votes[',']) {
     const mark = votes['.'] > votes[','] ? '.' : ','
-    return { mark, evidence: `${votes[mark]} amounts have "${mark}" before their decimals.` }
+    return { mark, evidence: `Amounts have "${mark}" before their decimals.` }
   }
-  const only = money.flatMap((c) => cellsOf(table, c.index)).find((cell) => /[.,]\d{3}\D*$/.test(cell))
+  const only = money.flatMap((c) => cellsOf(table, c.index, MARKS)).find((cell) => /[.,]\d{3}\D*$/.test(cell))
   const written = only?.includes(',') ? ',' : '.'
   // Three digits behind the only mark are thousands, unless the currency has three decimals.
   const hasThree = currency !== null && minorDigits(currency) === 3
@@ -134,13 +146,11 @@ function currencyFor(table: CsvTable, columns: readonly Column[], scheme: Scheme
   const amountAt = scheme.amount.kind === 'two-columns' ? scheme.amount.out : scheme.amount.column
   const column = bestNamed(codes, 'currency', () => true) ?? codes.find((c) => c.index > amountAt) ?? codes[0] ?? null
   if (column) {
-    const all = cellsOf(table, column.index)
-      .map((cell) => cell.trim().toUpperCase())
-      .filter(isCurrencyCode)
-    const code = hints.currency !== null && all.includes(hints.currency) ? hints.currency : commonest(all)
+    const counts = countsOf(table, column.index)
+    const code = hints.currency !== null && counts.has(hints.currency) ? hints.currency : commonest(counts)
     if (code) return { code, column: column.index, evidence: `A column names the currency (${code}).` }
   }
-  const titles = [table.header?.[amountAt] ?? '', ...cellsOf(table, amountAt).slice(0, 50).map(moneyNameIn)]
+  const titles = [table.header?.[amountAt] ?? '', ...cellsOf(table, amountAt, 50).map(moneyNameIn)]
   const places = [...titles, ...table.preamble.flatMap((row) => row.cells)]
   const named = places.flatMap((text) => codeIn(text) ?? [])[0]
   if (named)
@@ -170,9 +180,16 @@ function codeIn(text: string): CurrencyCode | null {
   return null
 }
 
-function commonest(codes: readonly CurrencyCode[]): CurrencyCode | undefined {
+function countsOf(table: CsvTable, column: number): Map<CurrencyCode, number> {
   const counts = new Map<CurrencyCode, number>()
-  for (const code of codes) counts.set(code, (counts.get(code) ?? 0) + 1)
+  for (const row of table.rows) {
+    const code = (row.cells[column] ?? '').trim().toUpperCase()
+    if (isCurrencyCode(code)) counts.set(code, (counts.get(code) ?? 0) + 1)
+  }
+  return counts
+}
+
+function commonest(counts: ReadonlyMap<CurrencyCode, number>): CurrencyCode | undefined {
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0]
 }
 
@@ -200,10 +217,10 @@ function otherColumns(
   const status = take('status', (c) => c.values.size > 0)
   const account = take('account', (c) => c.values.size > 0 && c.values.size <= 4 && c.filled >= 0.9 && c.dates === 0)
   take('otherAccount', () => true)
+  const kind = take('kind', (c) => c.values.size > 0 && c.dates === 0 && c.amounts === 0)
   const texts = columns.filter((c) => !used.has(c.index) && c.dates < 0.5 && c.amounts < 0.95 && c.filled > 0)
-  const kindOnly = (c: Column): boolean => roleScore(c.folded, 'kind') >= 3 && c.values.size > 0
   const references = texts.filter((c) => isReference(c)).map((c) => c.index)
-  const worded = texts.filter((c) => !references.includes(c.index) && !kindOnly(c))
+  const worded = texts.filter((c) => !references.includes(c.index))
   const named = bestNamed(worded, 'name', () => true)
   const described = bestNamed(worded, 'text', (c) => c !== named)
   const widest = [...worded].filter((c) => c.letters > 0.4).sort((a, b) => b.longest - a.longest)[0]
@@ -224,6 +241,7 @@ function otherColumns(
     rate,
     status,
     account,
+    kind,
   }
 }
 
@@ -241,9 +259,9 @@ function rivalsOf(best: Scheme, all: readonly Scheme[]): Scheme[] {
   const key = (s: Scheme): string => JSON.stringify(s.amount)
   const seen = new Set([key(best)])
   return all.filter((s) => {
-    if (seen.has(key(s)) || (best.proven && !s.proven && !isTurned(s, best))) return false
+    if (seen.has(key(s)) || (best.proven && !s.proven)) return false
     seen.add(key(s))
-    return isTurned(s, best) || s.score > best.score - 2
+    return (s.amount.kind === 'signed' && isTurned(s, best)) || s.score > best.score - 2
   })
 }
 

@@ -1,15 +1,14 @@
-import type { CalendarDate } from '../../book/calendar-date.ts'
 import { isCurrencyCode } from '../../money/currency.ts'
 import { type Money, negate } from '../../money/money.ts'
 import { MonthendError } from '../monthend-error.ts'
 import { amountOf } from './amount.ts'
 import { looksLikeAmount, plainAmount } from './csv-amounts.ts'
 import { foldCell } from './csv-columns.ts'
-import { dayOf, looksLikeDate } from './csv-dates.ts'
+import { type dayReader, looksLikeDate } from './csv-dates.ts'
 import type { CsvMapping } from './csv-mapping.ts'
 import type { CsvRow } from './csv-rows.ts'
 import { rowAmount } from './csv-scheme.ts'
-import { pendingWords } from './csv-words.ts'
+import { kindWords, pendingWords } from './csv-words.ts'
 import type { DraftLine } from './draft.ts'
 
 /** A row as a line of the account it names ('' when it names none). */
@@ -23,7 +22,12 @@ export interface CsvLine {
  *
  * @throws MonthendError `bad-date` for a day that does not exist (31/02), `bad-amount`, `bad-line`, with the line
  */
-export function csvLine(row: CsvRow, mapping: CsvMapping, entry: number): CsvLine | null {
+export function csvLine(
+  row: CsvRow,
+  mapping: CsvMapping,
+  entry: number,
+  dayOf: ReturnType<typeof dayReader>,
+): CsvLine | null {
   const { columns } = mapping
   const at = (column: number | null): string => (column === null ? '' : (row.cells[column] ?? '').trim())
   const joined = (list: readonly number[]): string =>
@@ -33,7 +37,7 @@ export function csvLine(row: CsvRow, mapping: CsvMapping, entry: number): CsvLin
       .join(' ')
       .replace(/\s+/g, ' ')
   const written = at(columns.date)
-  const date = dayOf(written, mapping.dateOrder)
+  const date = dayOf(written)
   if (date === null) return notALine(row, mapping, written)
   if (row.cells.length > mapping.width && row.cells.slice(mapping.width).some((cell) => cell.trim() !== '')) {
     const message = `Line ${row.row} has ${row.cells.length} cells where ${mapping.width} are expected. A cell may hold the delimiter without quotes.`
@@ -48,8 +52,8 @@ export function csvLine(row: CsvRow, mapping: CsvMapping, entry: number): CsvLin
     reference: null,
     corrects: null,
     date,
-    valueDate: dayOf(at(columns.valueDate), mapping.dateOrder),
-    paidOn: dayOf(at(columns.paidOn), mapping.dateOrder),
+    valueDate: dayOf(at(columns.valueDate)),
+    paidOn: dayOf(at(columns.paidOn)),
     amount,
     status: isPending(at(columns.status)) ? 'pending' : 'booked',
     name: joined(columns.name),
@@ -58,7 +62,7 @@ export function csvLine(row: CsvRow, mapping: CsvMapping, entry: number): CsvLin
     original: originalAt(at, mapping, amount, row),
     fee: feeAt(at(columns.fee), mapping, amount, row),
     reversal: false,
-    kind: null,
+    kind: kindAt(at(columns.kind)),
     balance: balance === null ? null : amountOf(currency, balance, row.row),
     batch: null,
     place: { row: row.row, entry },
@@ -106,6 +110,12 @@ function isPending(status: string): boolean {
   return folded !== '' && pendingWords.some((word) => folded === word || folded.startsWith(`${word} `))
 }
 
+/** The first kind whose words stand in what the bank writes. */
+function kindAt(text: string): DraftLine['kind'] {
+  const folded = ` ${foldCell(text)} `
+  return kindWords.find(({ words }) => words.some((word) => folded.includes(` ${word} `)))?.kind ?? null
+}
+
 function originalAt(
   at: (column: number | null) => string,
   mapping: CsvMapping,
@@ -125,17 +135,4 @@ function feeAt(text: string, mapping: CsvMapping, amount: Money, row: CsvRow): M
   const plain = text !== '' && looksLikeAmount(text) ? plainAmount(text, mapping.decimalMark) : null
   if (plain === null || !/[1-9]/.test(plain)) return null
   return amountOf(amount.currency, plain.replace('-', ''), row.row)
-}
-
-/** The days of lines from the first to the last. */
-export function spanOf(lines: readonly { readonly date: CalendarDate }[]): {
-  from: CalendarDate | null
-  to: CalendarDate | null
-} {
-  let [from, to]: [CalendarDate | null, CalendarDate | null] = [null, null]
-  for (const { date } of lines) {
-    if (from === null || date < from) from = date
-    if (to === null || date > to) to = date
-  }
-  return { from, to }
 }

@@ -52,6 +52,8 @@ export interface CsvMapping {
     readonly rate: number | null
     readonly status: number | null
     readonly account: number | null
+    /** The bank's word for what a line is. */
+    readonly kind: number | null
   }
   /** The currency of lines whose row does not name one. */
   readonly currency: CurrencyCode

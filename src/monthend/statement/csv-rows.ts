@@ -19,13 +19,19 @@ const [QUOTE, LF, CR] = [0x22, 0x0a, 0x0d]
  * since it merges rows where kinds are mixed.
  *
  * @param quoted false when a quote is a character like any other
+ * @param firstRow line of the file on which the text starts
  * @throws MonthendError `broken-file` for a quote that is never closed, and for text between a closing quote and the next
  *   delimiter, with the line
  */
-export function* csvRows(text: string, delimiter: string, quoted: boolean): Generator<Progress, CsvRow[]> {
+export function* csvRows(
+  text: string,
+  delimiter: string,
+  quoted: boolean,
+  firstRow = 1,
+): Generator<Progress, CsvRow[]> {
   const rows: CsvRow[] = []
   const parser = new Papa.Parser({ delimiter, newline: '\n', quoteChar: '"', ...(quoted ? {} : { fastMode: true }) })
-  let line = 1
+  let line = firstRow
   let done = 0
   for (const piece of wholeRows(text, delimiter.charCodeAt(0), quoted)) {
     const { data, errors } = parser.parse(piece.text, 0, false)

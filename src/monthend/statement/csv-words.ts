@@ -1,3 +1,5 @@
+import type { StatementLineKind } from '../statement-line.ts'
+
 /** What a column of a bank's CSV may hold. */
 export type CsvRole =
   | 'date'
@@ -159,4 +161,16 @@ export const pendingWords: readonly string[] = [
   'not booked',
   'unposted',
   'processing',
+]
+
+/** What banks write in a column for the kind of a line, as whole words; the first that fits counts. */
+// biome-ignore format: a table
+export const kindWords: readonly { readonly kind: StatementLineKind; readonly words: readonly string[] }[] = [
+  { kind: 'fee', words: ['fee', 'fees', 'service charge', 'gebuhr', 'gebuhren', 'entgelt', 'frais', 'comision', 'commissione', 'kosten', 'avgift', 'prowizja'] },
+  { kind: 'interest', words: ['interest', 'zins', 'zinsen', 'interets', 'intereses', 'interessi', 'rente', 'ranta', 'odsetki'] },
+  { kind: 'cash', words: ['atm', 'cash', 'withdrawal', 'bargeld', 'bargeldauszahlung', 'geldautomat', 'retrait', 'cajero', 'prelievo', 'geldautomaat', 'geldopname', 'bankomat', 'uttag'] },
+  { kind: 'check', words: ['check', 'cheque', 'scheck', 'assegno'] },
+  { kind: 'pay', words: ['salary', 'wages', 'payroll', 'lohn', 'gehalt', 'salaire', 'nomina', 'stipendio', 'salaris', 'lon'] },
+  { kind: 'card', words: ['card', 'pos', 'purchase', 'sale', 'karte', 'kartenzahlung', 'carte', 'tarjeta', 'compra', 'carta', 'betaalautomaat', 'kort', 'kortkop', 'karta', 'payment card'] },
+  { kind: 'transfer', words: ['transfer', 'direct debit', 'standing order', 'uberweisung', 'lastschrift', 'dauerauftrag', 'virement', 'prelevement', 'transferencia', 'bonifico', 'overschrijving', 'incasso', 'overforing', 'przelew'] },
 ]

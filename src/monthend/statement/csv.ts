@@ -1,14 +1,12 @@
 import { MonthendError } from '../monthend-error.ts'
 import { balanceRemark } from './balance-check.ts'
-import { csvBalances } from './csv-balances.ts'
 import { headerCells } from './csv-columns.ts'
 import { findMapping, type MappingFound } from './csv-find.ts'
-import { csvLine, spanOf } from './csv-lines.ts'
 import { type CsvHints, type CsvMapping, checkMapping, dataStart } from './csv-mapping.ts'
 import { type CsvRow, csvRows } from './csv-rows.ts'
-import { findDelimiter, findTable } from './csv-table.ts'
-import { type DraftLine, namer } from './draft.ts'
-import type { AccountStatement, ReadAccounts, StatementRemark } from './opened.ts'
+import { accountAbove, readRows, statementOf } from './csv-statement.ts'
+import { findDelimiter, findTable, isLine } from './csv-table.ts'
+import type { ReadAccounts, StatementRemark } from './opened.ts'
 import type { Progress } from './utf.ts'
 
 /** How a CSV file was read, to be shown before its lines are used. */
@@ -22,47 +20,41 @@ export interface CsvReading extends MappingFound {
 }
 
 const SAMPLE = 8
-const STEP = 2000
-const IBAN = /\b[A-Z]{2}\d{2}(?: ?[A-Z0-9]{4}){2,7}(?: ?[A-Z0-9]{1,4})?\b/
 
 /**
  * Reads the CSV of any bank. With a mapping given or remembered, by it; else the mapping is found.
  *
+ * @returns `csv: null` for a table that has a header and no lines: there is nothing to find a mapping from
  * @throws MonthendError `unknown-columns`, `no-currency`, `bad-mapping`, `broken-file`
  */
 export function* readCsv(
   text: string,
   hints: CsvHints,
-): Generator<Progress, ReadAccounts & { version: string; csv: CsvReading }> {
-  const known = hints.mapping
-  const found = known ? { delimiter: known.delimiter, evidence: '', skipped: 0 } : findDelimiter(text)
+): Generator<Progress, ReadAccounts & { version: string; csv: CsvReading | null }> {
+  const found = findDelimiter(text)
+  const delimiter = hints.mapping?.delimiter ?? found.delimiter
   const body = text.slice(found.skipped)
-  const rows = yield* csvRows(body, found.delimiter, known?.quoted ?? true)
-  const shift = found.skipped > 0 ? 1 : 0
-  const placed = shift === 0 ? rows : rows.map((row) => ({ ...row, row: row.row + shift }))
-  yield { stage: 'looking', done: 0, of: placed.length }
-  const remembered = known
-    ? undefined
-    : hints.remembered.find(
-        (m) => m.delimiter === found.delimiter && dataStart(m, placed) !== null && m.header !== null,
-      )
-  const reading = known
-    ? given(known, placed, 'given')
-    : remembered
-      ? given(remembered, placed, 'remembered')
-      : searched(placed, found.delimiter, found.evidence, hints)
+  const { rows, quoted } = yield* rowsOf(body, delimiter, hints.mapping?.quoted, found.skipped > 0 ? 2 : 1)
+  yield { stage: 'looking', done: 0, of: rows.length }
+  const reading = hints.mapping
+    ? given(hints.mapping, rows, 'given')
+    : (recalled(hints.remembered, delimiter, rows) ?? searched(rows, delimiter, quoted, found.evidence, hints))
+  if (reading === null) return { version: 'CSV', accounts: [], problems: [], remarks: [], csv: null }
   const { mapping } = reading.csv
-  const { lines, problems, passedOver } = yield* readLines(reading.rows, mapping)
-  const account =
-    hints.account ?? IBAN.exec(reading.preamble.flatMap((row) => row.cells).join(' '))?.[0].replaceAll(' ', '') ?? ''
-  const accounts = accountsOf(lines, mapping, account)
-  const over = [...reading.preamble, ...passedOver]
+  const account = hints.account ?? accountAbove(reading.preamble)
+  const { lines, problems, passedOver } = yield* readRows(reading.rows, mapping, account)
+  if (lines.size === 0) lines.set(account, [])
+  const accounts = [...lines].map(([key, all]) => statementOf(key, all, mapping))
   return {
     version: 'CSV',
-    accounts: accounts.map((a) => a.statement),
+    accounts,
     problems,
-    remarks: [...accounts.flatMap((a) => a.remarks), ...remarksOf(reading.csv, passedOver)],
-    csv: { ...reading.csv, passedOver: over },
+    remarks: [
+      ...accounts.flatMap((a) => balanceRemark(a.account, a.check)),
+      ...unsureRemarks(reading.csv),
+      ...passedRemark(passedOver),
+    ],
+    csv: { ...reading.csv, passedOver: [...reading.preamble, ...passedOver] },
   }
 }
 
@@ -70,6 +62,38 @@ interface Reading {
   readonly csv: Omit<CsvReading, 'passedOver'>
   readonly rows: readonly CsvRow[]
   readonly preamble: readonly CsvRow[]
+}
+
+/**
+ * The rows, quoted by RFC 4180. Where quotes do not match, a bank may have written them as plain characters: that is taken
+ * only if the rows are then all equally wide and hardly a cell looks quoted, for else the file is cut off.
+ */
+function* rowsOf(
+  body: string,
+  delimiter: string,
+  asked: boolean | undefined,
+  firstRow: number,
+): Generator<Progress, { rows: CsvRow[]; quoted: boolean }> {
+  try {
+    return { rows: yield* csvRows(body, delimiter, asked ?? true, firstRow), quoted: asked ?? true }
+  } catch (error) {
+    if (asked !== undefined || !(error instanceof MonthendError)) throw error
+    const rows = yield* csvRows(body, delimiter, false, firstRow)
+    const even = rows.every((row) => row.cells.length === rows[0]?.cells.length)
+    const cells = rows.flatMap((row) => row.cells)
+    const looksQuoted = cells.filter((cell) => cell.length > 1 && cell.startsWith('"') && cell.endsWith('"')).length
+    if (!even || rows.length < 2 || looksQuoted > cells.length / 20) throw error
+    return { rows, quoted: false }
+  }
+}
+
+function recalled(
+  remembered: readonly CsvMapping[],
+  delimiter: CsvMapping['delimiter'],
+  rows: readonly CsvRow[],
+): Reading | null {
+  const mapping = remembered.find((m) => m.delimiter === delimiter && m.header !== null && dataStart(m, rows) !== null)
+  return mapping ? given(mapping, rows, 'remembered') : null
 }
 
 function given(mapping: CsvMapping, rows: readonly CsvRow[], from: 'given' | 'remembered'): Reading {
@@ -86,11 +110,19 @@ function given(mapping: CsvMapping, rows: readonly CsvRow[], from: 'given' | 're
   return { csv, rows: rows.slice(start), preamble: rows.slice(0, Math.max(0, start - 1)) }
 }
 
-function searched(rows: readonly CsvRow[], delimiter: CsvMapping['delimiter'], why: string, hints: CsvHints): Reading {
+function searched(
+  rows: readonly CsvRow[],
+  delimiter: CsvMapping['delimiter'],
+  quoted: boolean,
+  why: string,
+  hints: CsvHints,
+): Reading | null {
   const table = findTable(rows, headerCells)
-  const found = findMapping(table, delimiter, hints)
+  if (!table.rows.some(isLine)) return null
+  const found = findMapping(table, { delimiter, quoted }, hints)
   const sample = sampleOf([...(table.header ? [{ cells: table.header, row: 0 }] : []), ...table.rows])
-  const csv = { ...found, evidence: [why, ...found.evidence], from: 'found', sample } as const
+  const plain = quoted ? [] : ['Quotes do not match in pairs; they are taken as plain characters.']
+  const csv = { ...found, evidence: [why, ...plain, ...found.evidence], from: 'found', sample } as const
   return { csv, rows: table.rows, preamble: table.preamble }
 }
 
@@ -98,72 +130,7 @@ function sampleOf(rows: readonly CsvRow[]): (readonly string[])[] {
   return rows.slice(0, SAMPLE).map((row) => row.cells)
 }
 
-interface Lines {
-  readonly lines: { readonly account: string; readonly line: DraftLine }[]
-  readonly problems: MonthendError[]
-  readonly passedOver: CsvRow[]
-}
-
-function* readLines(rows: readonly CsvRow[], mapping: CsvMapping): Generator<Progress, Lines> {
-  const read: Lines = { lines: [], problems: [], passedOver: [] }
-  const undated: { at: number; row: CsvRow; error: MonthendError }[] = []
-  let lastLine = -1
-  for (const [i, row] of rows.entries()) {
-    if (i % STEP === 0) yield { stage: 'reading', done: i, of: rows.length }
-    try {
-      const line = csvLine(row, mapping, i + 1)
-      if (line) {
-        read.lines.push(line)
-        lastLine = i
-      } else read.passedOver.push(row)
-    } catch (error) {
-      if (!(error instanceof MonthendError)) throw error
-      if ((row.cells[mapping.columns.date] ?? '').trim() === '') undated.push({ at: i, row, error })
-      else read.problems.push(error)
-    }
-  }
-  // A sum without a date behind the last line is a total; among the lines it is a line whose date is missing.
-  for (const { at, row, error } of undated) {
-    if (at > lastLine) read.passedOver.push(row)
-    else read.problems.push(error)
-  }
-  return read
-}
-
-function accountsOf(
-  lines: Lines['lines'],
-  mapping: CsvMapping,
-  fallback: string,
-): { statement: AccountStatement; remarks: StatementRemark[] }[] {
-  const groups = new Map<string, DraftLine[]>()
-  for (const { account, line } of lines) {
-    const key = account === '' ? fallback : account
-    const group = groups.get(key)
-    if (group) group.push(line)
-    else groups.set(key, [line])
-  }
-  if (groups.size === 0) groups.set(fallback, [])
-  const name = namer()
-  return [...groups].map(([account, drafts]) => {
-    const named = name(drafts, account)
-    const balances = csvBalances(named.lines)
-    const span = spanOf(named.lines)
-    const statement: AccountStatement = {
-      account,
-      number: account,
-      kind: null,
-      currency: mapping.currency,
-      ...span,
-      ...balances,
-      available: null,
-      lines: named.lines,
-      withdrawn: [],
-    }
-    return { statement, remarks: [...named.remarks, ...balanceRemark(account, balances.check)] }
-  })
-}
-
-function remarksOf(csv: Omit<CsvReading, 'passedOver'>, passedOver: readonly CsvRow[]): StatementRemark[] {
+function unsureRemarks(csv: Omit<CsvReading, 'passedOver'>): StatementRemark[] {
   const messages = {
     dates: ['dates-unsure', 'The dates can be read with the day or with the month first. Look at them and choose.'],
     sign: ['sign-unsure', 'No amount has a minus: it is not told whether a purchase is money out. Look and choose.'],
@@ -172,8 +139,16 @@ function remarksOf(csv: Omit<CsvReading, 'passedOver'>, passedOver: readonly Csv
   const unsure = csv.unsure.map(
     (what): StatementRemark => ({ code: messages[what][0], message: messages[what][1], row: null }),
   )
+  if (csv.mapping.quoted || csv.from !== 'found') return unsure
+  const message = 'Quotes in this file do not match in pairs and were taken as plain characters. Look at the texts.'
+  return [...unsure, { code: 'quotes-are-plain', message, row: null }]
+}
+
+function passedRemark(passedOver: readonly CsvRow[]): StatementRemark[] {
   const [first] = passedOver
-  if (!first) return unsure
-  const message = `${passedOver.length} rows are no lines and were passed over, the first at line ${first.row}: ${first.cells.join(' ').trim().slice(0, 80)}`
-  return [...unsure, { code: 'rows-passed-over', message, row: first.row }]
+  if (!first) return []
+  const text = first.cells.join(' ').trim().slice(0, 80)
+  const count = passedOver.length === 1 ? 'One row is' : `${passedOver.length} rows are`
+  const message = `${count} no line of the statement and passed over, from line ${first.row} on: ${text}`
+  return [{ code: 'rows-passed-over', message, row: first.row }]
 }

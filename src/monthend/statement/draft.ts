@@ -13,11 +13,16 @@ export type DraftLine = Omit<StatementLine, 'id' | 'idFrom' | 'account' | 'repla
 // What banks write where they have no reference.
 const NO_REFERENCE = /^(?:not ?provided|non ?ref|none|n\/?a|0+|-+)$/i
 
-/** Names the lines of one account; called again for the same account, it goes on counting. */
-export type Namer = (
-  drafts: readonly DraftLine[],
-  account: string,
-) => { lines: StatementLine[]; remarks: StatementRemark[] }
+/** Gives the lines of one file their identity: one after the other, or all of an account at once. */
+export interface Namer {
+  /** Names a line by what it says. */
+  readonly one: (draft: DraftLine, account: string) => StatementLine
+  /** Names the lines of an account, by the bank's references where it gives any. */
+  readonly all: (
+    drafts: readonly DraftLine[],
+    account: string,
+  ) => { lines: StatementLine[]; remarks: StatementRemark[] }
+}
 
 /**
  * Gives the lines of one file their identity. A reference of the bank's that stands on different movements is no
@@ -26,20 +31,43 @@ export type Namer = (
  */
 export function namer(): Namer {
   const seen = new Map<string, number>()
-  return (drafts, account) => {
-    const { shared, remarks } = sharedReferences(drafts)
-    const lines = drafts.map((draft): StatementLine => {
-      const { reference: written, corrects, ...line } = draft
-      const reference = usable(written)
-      const named = reference !== null && !shared.has(reference)
-      const key = named ? bankKey(account, reference) : contentKey(draft, account)
-      const count = (seen.get(key) ?? 0) + 1
-      seen.set(key, count)
-      const id = count > 1 ? `${key}#${count}` : key
-      const replaces = corrects === null ? null : bankKey(account, corrects)
-      return { ...line, id, idFrom: named ? 'bank' : 'content', account, replaces }
-    })
-    return { lines, remarks }
+  const name = (draft: DraftLine, account: string, reference: string | null): StatementLine => {
+    const key = reference === null ? contentKey(draft, account) : bankKey(account, reference)
+    const count = (seen.get(key) ?? 0) + 1
+    seen.set(key, count)
+    // Written out: half a million lines are made here, and copying them costs more than reading them.
+    return {
+      id: count > 1 ? `${key}#${count}` : key,
+      idFrom: reference === null ? 'content' : 'bank',
+      account,
+      date: draft.date,
+      valueDate: draft.valueDate,
+      paidOn: draft.paidOn,
+      amount: draft.amount,
+      status: draft.status,
+      name: draft.name,
+      text: draft.text,
+      references: draft.references,
+      original: draft.original,
+      fee: draft.fee,
+      reversal: draft.reversal,
+      kind: draft.kind,
+      balance: draft.balance,
+      replaces: draft.corrects === null ? null : bankKey(account, draft.corrects),
+      batch: draft.batch,
+      place: draft.place,
+    }
+  }
+  return {
+    one: (draft, account) => name(draft, account, null),
+    all: (drafts, account) => {
+      const { shared, remarks } = sharedReferences(drafts)
+      const own = (draft: DraftLine): string | null => {
+        const reference = usable(draft.reference)
+        return reference === null || shared.has(reference) ? null : reference
+      }
+      return { lines: drafts.map((draft) => name(draft, account, own(draft))), remarks }
+    },
   }
 }
 

@@ -73,7 +73,7 @@ function readStatement(tag: Tag, kind: 'bank' | 'credit', name: Namer): OneState
     currency,
   )
   const { kept, withdrawn } = corrected(drafts)
-  const named = name(kept, key)
+  const named = name.all(kept, key)
   const closing = balance(tagAt(tag, 'LEDGERBAL'), currency)
   const opening = problems.length === 0 ? openingFrom(closing, named.lines) : null
   const check = checkBalance(opening, closing, named.lines)

@@ -53,6 +53,7 @@ export interface StatementRemark {
     | 'dates-unsure'
     | 'sign-unsure'
     | 'columns-unsure'
+    | 'quotes-are-plain'
   readonly message: string
   readonly row: number | null
 }
