@@ -62,7 +62,7 @@ export function csvLine(
     original: originalAt(at, mapping, amount, row),
     fee: feeAt(at(columns.fee), mapping, amount, row),
     reversal: false,
-    kind: kindAt(at(columns.kind)),
+    kind: columns.kind === null ? null : kindAt(at(columns.kind)),
     balance: balance === null ? null : amountOf(currency, balance, row.row),
     batch: null,
     place: { row: row.row, entry },
@@ -106,8 +106,9 @@ function sayAmountCells(row: CsvRow, { amount, decimalMark }: CsvMapping): strin
 }
 
 function isPending(status: string): boolean {
+  if (status === '') return false
   const folded = foldCell(status)
-  return folded !== '' && pendingWords.some((word) => folded === word || folded.startsWith(`${word} `))
+  return pendingWords.some((word) => folded === word || folded.startsWith(`${word} `))
 }
 
 /** The first kind whose words stand in what the bank writes. */
