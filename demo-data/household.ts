@@ -66,7 +66,7 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
     accounts: [{ id: accountId('main'), name: 'Bank account', kind: 'bank' }],
     schedule,
     earners: [{ id: 'ingunn', name: 'Ingunn', pay: PAY_CENTS, schedules: [schedule] }],
-    planning: { sinkingFunds: 'after-essentials', roundTo: 500, machineMultiple: 2_000 },
+    planning: { sinkingFunds: 'after-essentials', roundTo: 500 },
     isDemo: true,
   }
   // Told twice: once from nothing to see what the weeks come to, then from the opening amounts that lead to today's.

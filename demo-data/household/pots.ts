@@ -1,4 +1,4 @@
-import { type Importance, type PieceWish, type Pot, type PotId, type PotPlan, potId } from '../../src/index.ts'
+import { type EnvelopeWish, type Importance, type Pot, type PotId, type PotPlan, potId } from '../../src/index.ts'
 
 /** A pot of the demo household and what its envelope and card side should hold on the day the demo is opened. */
 export interface DemoPot {
@@ -79,7 +79,7 @@ function row(
   return { pot: { id: potId(id), name, ...everyday, ...changes, fill }, now, plan }
 }
 
-function needed(split?: PotPlan['split'], wish?: PieceWish): DemoPlan {
+function needed(split?: PotPlan['split'], wish?: EnvelopeWish): DemoPlan {
   const importance: Importance = 1
   return { importance, ...(split ? { split } : {}), ...(wish ? { wish } : {}) }
 }

@@ -32,7 +32,12 @@ const earner = z.strictObject({
 const planning = z.strictObject({
   sinkingFunds: z.enum(['first', 'after-essentials']),
   roundTo: whole,
-  machineMultiple: z.exactOptional(whole),
+  bank: z.exactOptional(
+    z.strictObject({
+      kind: z.enum(['counter', 'machine']),
+      gives: z.readonly(z.array(whole).check(z.maxLength(100))),
+    }),
+  ),
 })
 
 const goal = z.strictObject({
@@ -50,7 +55,7 @@ export const potPlan = z.strictObject({
   goal: z.exactOptional(goal),
   reserveMonths: z.exactOptional(whole),
   split: z.exactOptional(z.enum(['cash', 'card', 'learned'])),
-  wish: z.exactOptional(z.enum(['small', 'large', 'fewest'])),
+  wish: z.exactOptional(z.enum(['small', 'large'])),
 })
 
 /** The household's own part of the settings. */

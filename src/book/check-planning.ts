@@ -9,8 +9,8 @@ const RATE = /^0(\.\d{1,8})?$/
 export function planningFault(household: Household): string | null {
   const { planning } = household
   if (planning && !isAmount(planning.roundTo, 1)) return 'Rounding up needs a whole amount above zero.'
-  if (planning?.machineMultiple !== undefined && !isAmount(planning.machineMultiple, 1)) {
-    return 'What the bank machine gives multiples of must be a whole amount above zero.'
+  if (planning?.bank?.gives.some((value) => !isAmount(value, 1))) {
+    return 'The notes and coins that the bank gives must be whole amounts above zero.'
   }
   const seen = new Set<string>()
   for (const earner of household.earners ?? []) {

@@ -51,8 +51,8 @@ export interface PotGoal {
 /** 1: the household cannot do without; 2: it would be missed; 3: it can wait. */
 export type Importance = 1 | 2 | 3
 
-/** How the slip is to fill an envelope: many small notes, few large ones, or as few pieces as can be. */
-export type PieceWish = 'small' | 'large' | 'fewest'
+/** How the slip is to fill an envelope: with small notes, or with large ones; without a wish, with few pieces. */
+export type EnvelopeWish = 'small' | 'large'
 
 /** What is planned for a pot. All of it may be absent: then each pay brings the pot's `fill`. */
 export interface PotPlan {
@@ -65,7 +65,13 @@ export interface PotPlan {
   readonly reserveMonths?: number
   /** Which side a fill goes to; absent: in the proportion of the pot's `fill`. */
   readonly split?: 'cash' | 'card' | 'learned'
-  readonly wish?: PieceWish
+  readonly wish?: EnvelopeWish
+}
+
+/** Where notes are fetched, and which notes and coins it gives, by value. */
+export interface SlipBankSetting {
+  readonly kind: 'counter' | 'machine'
+  readonly gives: readonly number[]
 }
 
 /** How the household plans. */
@@ -74,6 +80,6 @@ export interface Planning {
   readonly sinkingFunds: 'first' | 'after-essentials'
   /** What a pay brings to a goal or a month's budget is rounded up to a multiple of this. 1: to the cent. */
   readonly roundTo: number
-  /** The machine gives notes in multiples of this. Absent: the counter serves. */
-  readonly machineMultiple?: number
+  /** Where notes are fetched; absent: at a counter, which gives every note and coin. */
+  readonly bank?: SlipBankSetting
 }
