@@ -5,6 +5,7 @@ export { type MonthCell, type MonthGrid, monthGrid } from './month-grid.ts'
 export { type PayDay, payDates, payDays } from './pay-dates.ts'
 export type { PayTimes } from './pay-times.ts'
 export { type ExpectedPay, type PayMonth, payMonths, paysAhead } from './pays-ahead.ts'
+export type { PieceWish } from './piece-wish.ts'
 export { PlanError, type PlanErrorCode } from './plan-error.ts'
 export { type FillLine, type FillPlan, planFill } from './plan-fill.ts'
 export { type DueCost, type PlannedPay, planYear, type YearPlan } from './plan-year.ts'
@@ -18,3 +19,12 @@ export { planSinking, type SinkingOptions, type SinkingPlan, type SinkingPot, ty
 export { sinkingPot } from './sinking-pot.ts'
 export { englishPlanSpeech, type PlanSentenceKey, type PlanSpeech } from './speech.ts'
 export type { FillReason } from './want.ts'
+export {
+  type CashFill,
+  type SlipBank,
+  type SlipEnvelope,
+  type SlipOptions,
+  type SlipRest,
+  type WithdrawalSlip,
+  withdrawalSlip,
+} from './withdrawal-slip.ts'
