@@ -3,6 +3,16 @@ import { BookError, MoneyError } from '../index.ts'
 import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
+import {
+  agree,
+  closeTheMonth,
+  postStatement,
+  rememberStatement,
+  reopenTheMonth,
+  saveAccount,
+  saveCounts,
+  tickSettle,
+} from './monthend-commands.ts'
 import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
 import {
   charge,
@@ -66,6 +76,14 @@ const own: OwnTable = {
   'fill.plan': command(ownRequests['fill.plan'], addPayday),
   'payday.undo': command(ownRequests['payday.undo'], undoPayday),
   'sheet.add': command(ownRequests['sheet.add'], addSheetLines),
+  'account.save': command(ownRequests['account.save'], saveAccount),
+  'statement.remember': command(ownRequests['statement.remember'], rememberStatement),
+  'statement.post': command(ownRequests['statement.post'], postStatement),
+  'statement.agree': command(ownRequests['statement.agree'], agree),
+  'count.save': command(ownRequests['count.save'], saveCounts),
+  'settle.tick': command(ownRequests['settle.tick'], tickSettle),
+  'month.close': command(ownRequests['month.close'], closeTheMonth),
+  'month.reopen': command(ownRequests['month.reopen'], reopenTheMonth),
   'store.raw': command(ownRequests['store.raw'], async (context) => ({ json: await context.keeper.raw() })),
 }
 

@@ -107,6 +107,14 @@ export class Keeper {
     })
   }
 
+  /** Like `write`, with every entry at hand: for what looks far back, such as closing a month. */
+  writeOnWhole<T>(decide: (kept: Kept, book: Book) => { change: Change; answer: T }): Promise<T> {
+    return this.lock(async () => {
+      const { kept, book } = await this.ready()
+      return this.#run(kept, book.before === 0 ? book : await this.#whole(kept), decide)
+    })
+  }
+
   async #run<T>(kept: Kept, book: Book, decide: (kept: Kept, book: Book) => { change: Change; answer: T }): Promise<T> {
     const { change, answer } = decide(kept, book)
     const { entries = [], ledger } = change
@@ -282,7 +290,7 @@ export class Keeper {
   }
 
   #household(settings: Settings): Book['household'] {
-    const { schedule, isDemo: _, ...household } = settings
+    const { schedule, isDemo: _, statements: __, ...household } = settings
     const today = this.today(settings.timeZone)
     // A household of before earners were told apart has one schedule.
     const earners = household.earners ?? (schedule ? [{ id: 'pay', name: '', pay: 0, schedules: [schedule] }] : [])

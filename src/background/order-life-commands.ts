@@ -6,10 +6,8 @@ import {
   assess,
   type Book,
   BookError,
-  type CalendarDate,
   chargeOrder,
   confirmOrder,
-  datedFor,
   type Entry,
   type EntryId,
   expectRefund,
@@ -29,7 +27,8 @@ import {
 import type { Context } from './context.ts'
 import { potAmounts, wishFrom } from './order-wish.ts'
 import type { ChargeReply, OwnCommands, Weighed } from './protocol.ts'
-import type { Kept, Settings } from './store.ts'
+import { stampOn, stampToday } from './stamp.ts'
+import type { Settings } from './store.ts'
 
 type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
 type Nothing = Record<never, never>
@@ -227,16 +226,6 @@ function once(context: Context, id: EntryId, make: (book: Book, stamp: Stamp) =>
     const entries = findEntry(book, id) ? [] : [make(book, stampToday(context, kept, book, id))]
     return { change: { entries }, answer: {} }
   })
-}
-
-function stampToday(context: Context, kept: Kept, book: Book, id: EntryId): Stamp {
-  return stampOn(context, kept, book, id, context.today(book.household.timeZone))
-}
-
-/** What happened in a closed month is dated in the open one, and says so. */
-function stampOn(context: Context, kept: Kept, book: Book, id: EntryId, date: CalendarDate): Stamp {
-  const dated = datedFor(book, date, context.today(book.household.timeZone))
-  return { id, device: kept.head.device, ...dated }
 }
 
 function itemsOf(items: readonly number[] | null): { items?: readonly number[] } {

@@ -21,6 +21,7 @@ import type {
   Stage,
   Verdict,
 } from '../index.ts'
+import type { MonthendCommands, StatementMemory } from './monthend-protocol.ts'
 import type { PlanCommands } from './plan-protocol.ts'
 import type { Damage } from './store.ts'
 
@@ -101,6 +102,8 @@ export interface HouseholdView {
   readonly gaps: number
   /** Days on which balances were found wrong and mended from the entries. */
   readonly mended: readonly CalendarDate[]
+  /** What is remembered of the banks' files. */
+  readonly statements: StatementMemory
   /** Hosts the household lets the guard watch, with permission still given. */
   readonly watched: readonly string[]
 }
@@ -231,7 +234,7 @@ export type TagReply =
   | { readonly kind: 'unchanged' | 'needs-reason' | 'blocked'; readonly verdict: Verdict }
 
 /** Commands of our own pages. Ids are made by the page before it asks, so a retry is harmless. */
-export interface OwnCommands extends PlanCommands {
+export interface OwnCommands extends PlanCommands, MonthendCommands {
   'book.look': { ask: Record<never, never>; answer: Look }
   /**
    * Entries in the order the book took them in, from a place on, as many as one message carries well. `next` is the place

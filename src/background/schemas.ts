@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
-import { type AccountId, type DeviceId, isMonthName, type MonthName } from '../index.ts'
+import type { AccountId, DeviceId } from '../index.ts'
+import { monthendEntries, monthendRequests, monthendSettings } from './monthend-schemas.ts'
 import { openTag, openTag1, orderFields, orderRequests, orderSettings, wishShape } from './order-schemas.ts'
 import { paydayField, paySchedule, planRequests, planSettings, potPlan } from './plan-schemas.ts'
 import { currency, date, decimal, entryId, lines, orderId, potId, short, slug, whole } from './shapes.ts'
@@ -86,6 +87,7 @@ export const ownRequests = {
   }),
   ...orderRequests,
   ...planRequests,
+  ...monthendRequests,
   'order.again': z.strictObject({ at }),
   'panel.close': z.strictObject({ nonce }),
   'shop.watch': z.strictObject({ origin: short }),
@@ -118,34 +120,6 @@ const base = {
   happened: z.exactOptional(date),
 }
 const goOnReason = z.exactOptional(z.string())
-const account = slug<AccountId>()
-const month = z.custom<MonthName>((v) => typeof v === 'string' && isMonthName(v))
-const pieces = z.array(z.strictObject({ denomination: whole, count: whole }))
-const settleEnd = z.union([z.strictObject({ pot: potId }), z.strictObject({ account })])
-const sweepTarget = z.union([...settleEnd.def.options, z.strictObject({ debt: z.string().check(z.maxLength(200)) })])
-const sides = z.strictObject({ cash: whole, card: whole })
-const potMonth = {
-  pot: potId,
-  name: z.string(),
-  carriedIn: sides,
-  opened: sides,
-  filled: sides,
-  spent: sides,
-  counted: sides,
-  settled: sides,
-  swept: sides,
-  carriedOut: sides,
-  held: whole,
-}
-const monthSummary = z.strictObject({
-  month,
-  from: date,
-  to: date,
-  currency: z.string(),
-  pots: z.array(z.strictObject(potMonth)),
-  unplaced: whole,
-  accounts: z.array(z.strictObject({ account, name: z.string(), balance: whole, agreedOn: z.nullable(date) })),
-})
 
 /** An entry as it is stored. Its sums are checked by the book itself. */
 export const storedEntry = z.discriminatedUnion('kind', [
@@ -169,33 +143,14 @@ export const storedEntry = z.discriminatedUnion('kind', [
   z.strictObject({ ...base, kind: z.literal('release'), order: orderId, ...orderFields.release }),
   z.strictObject({ ...base, kind: z.literal('expect'), order: orderId, lines, ...orderFields.items }),
   z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines, ...orderFields.items }),
-  z.strictObject({ ...base, kind: z.literal('count'), pot: potId, pieces, expected: whole }),
-  z.strictObject({ ...base, kind: z.literal('settle'), from: settleEnd, to: settleEnd, pieces }),
-  z.strictObject({ ...base, kind: z.literal('sweep'), pot: potId, to: sweepTarget, month }),
-  z.strictObject({
-    ...base,
-    kind: z.literal('transfer'),
-    from: account,
-    to: account,
-    lineOf: z.exactOptional(account),
-  }),
-  z.strictObject({
-    ...base,
-    kind: z.literal('close'),
-    month,
-    through: date,
-    summary: monthSummary,
-    digest: z.string(),
-  }),
-  z.strictObject({ ...base, kind: z.literal('reopen'), month, reason: z.string() }),
-  z.strictObject({ ...base, kind: z.literal('agree'), account, on: date, balance: whole }),
-  z.strictObject({
-    ...base,
-    kind: z.literal('seen'),
-    entries: z.array(entryId),
-    line: z.string(),
-    account: z.exactOptional(account),
-  }),
+  z.strictObject({ ...base, ...monthendEntries.count }),
+  z.strictObject({ ...base, ...monthendEntries.settle }),
+  z.strictObject({ ...base, ...monthendEntries.sweep }),
+  z.strictObject({ ...base, ...monthendEntries.transfer }),
+  z.strictObject({ ...base, ...monthendEntries.close }),
+  z.strictObject({ ...base, ...monthendEntries.reopen }),
+  z.strictObject({ ...base, ...monthendEntries.agree }),
+  z.strictObject({ ...base, ...monthendEntries.seen }),
   z.strictObject({ ...base, kind: z.literal('reversal'), reverses: entryId }),
 ])
 
@@ -220,6 +175,7 @@ const householdSettings = z.strictObject({
   schedule: z.nullable(paySchedule),
   ...planSettings,
   ...orderSettings,
+  ...monthendSettings,
   isDemo: z.boolean(),
 })
 

@@ -27,6 +27,7 @@ export async function look(context: Context): Promise<Look> {
       series: `${kept.head.device}/${kept.head.series}`,
       gaps: new Set([...kept.head.gaps, ...gapsAtHand(kept)]).size,
       mended: kept.head.mended.map((m) => m.date),
+      statements: kept.head.settings.statements ?? { accounts: {}, mappings: [] },
       watched: await watchedHosts(kept.head),
     },
   }
