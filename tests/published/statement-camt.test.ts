@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { XMLParser } from 'fast-xml-parser'
 import { describe, expect, it } from 'vitest'
-import { money, negate, openStatement, type StatementLine, toDecimal } from '../../src/index.ts'
-import expected from './camt/expected.json' with { type: 'json' }
+import { money, openStatement, type StatementLine, toDecimal } from '../../src/index.ts'
 
 /*
  * tests/published/camt: four files of genkgo/camt (MIT, licence beside them) and one of our own, with the figures an
@@ -45,7 +44,7 @@ interface File {
     readonly balance_check?: { readonly opening: string; readonly closing: string; readonly balanced: boolean }
   }[]
 }
-const files: Record<string, File> = expected.files
+const files: Record<string, File> = JSON.parse(textOf('expected.json')).files
 
 /** What is booked: the entry, or its parts where they are all told in its currency and add up. */
 function wantedAmounts(entry: Entry): string[] {
@@ -101,7 +100,7 @@ describe('camt files against their expected entries', () => {
     if (check) expect(account?.check.outcome).toBe(check.balanced ? 'agrees' : 'unknown')
   }
 
-  it('covers five files with thirteen entries', () => {
+  it('covers five files with ten entries', () => {
     const entries = Object.values(files).flatMap((file) => file.statements.flatMap((statement) => statement.entries))
     expect([Object.keys(files).length, entries.length]).toEqual([5, 10])
   })
@@ -188,10 +187,5 @@ describe('fast-xml-parser 5 (MIT) as a second reader of the XML', () => {
         }
       }
     }
-  })
-
-  it('a turned sign would be noticed: the sums are not all the same either way', () => {
-    const lines = openStatement(textOf('own-batch-charges.camt053.v2.xml')).lines
-    expect(lines.map((line) => negate(line.amount).minor)).not.toEqual(lines.map((line) => line.amount.minor))
   })
 })

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs'
 import { parse } from 'ofx-js'
 import { describe, expect, it } from 'vitest'
 import { MonthendError, openStatement, readStatement } from '../../src/index.ts'
-import expected from './ofx/expected.json' with { type: 'json' }
 
 /*
  * tests/published/ofx: files written for this project from the element names and rules of the OFX specification, with the
@@ -32,7 +31,9 @@ interface ExpectedFile {
   readonly opening_implied_minor?: number
   readonly lines?: readonly (ExpectedLine & { readonly error?: string; readonly superseded_by?: string })[]
 }
-const files: Record<string, ExpectedFile> = expected.files
+const files: Record<string, ExpectedFile> = JSON.parse(
+  readFileSync(new URL('./ofx/expected.json', import.meta.url), 'utf8'),
+).files
 // X1 is given in EUR and told in the account's USD: its own check stands below.
 const IN_ANOTHER_CURRENCY = 'X1'
 

@@ -67,7 +67,8 @@ export function headerCells(cells: readonly string[]): number {
 
 /** The column whose header names a role best, among those that pass a test; null when none is named so. */
 export function bestNamed(columns: readonly Column[], role: CsvRole, test: (column: Column) => boolean): Column | null {
-  let [best, score] = [null as Column | null, 0]
+  let best: Column | null = null
+  let score = 0
   for (const column of columns) {
     const s = roleScore(column.folded, role)
     if (s > score && test(column)) [best, score] = [column, s]
