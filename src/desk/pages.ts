@@ -32,6 +32,31 @@ export const pageGroups: readonly PageGroup[] = [
       },
     ],
   },
+  {
+    title: 'desk_group_plan',
+    pages: [
+      {
+        name: 'payday',
+        title: 'payday_title',
+        load: () => import('./plan/payday/payday-page.tsx').then((m) => m.PaydayPage),
+      },
+      {
+        name: 'year',
+        title: 'year_page',
+        load: () => import('./plan/year/year-page.tsx').then((m) => m.YearPage),
+      },
+      {
+        name: 'goals',
+        title: 'goals_title',
+        load: () => import('./plan/goals/goals-page.tsx').then((m) => m.GoalsPage),
+      },
+      {
+        name: 'sheets',
+        title: 'sheets_title',
+        load: () => import('./plan/sheets/sheets-page.tsx').then((m) => m.SheetsPage),
+      },
+    ],
+  },
 ]
 
 /** The page of a name; the first one for a name that is unknown or empty. */
