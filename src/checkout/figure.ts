@@ -134,8 +134,6 @@ interface Head {
   readonly number: string
   readonly negative: boolean
   readonly marks: CurrencyMark[]
-  /** A dash stands for the cents: `300,-` is money even without a mark. */
-  dashed: boolean
 }
 
 /** Sign, currency before the number, and the number itself. */

@@ -1,4 +1,5 @@
 import { attribute, drawnParent, nameOf } from './dom.ts'
+import { isFootnote } from './footnote.ts'
 import type { Liveness } from './liveness.ts'
 import type { PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
@@ -73,6 +74,7 @@ function touching(page: PageText, after: number): string {
   let text = ''
   for (let index = after + 1; index <= after + 8; index += 1) {
     const leaf = page.leaves[index]
+    if (isFootnote(page.leaves, index)) continue
     if (!leaf || leaf.spaced || leaf.line !== page.leaves[after]?.line) break
     text += leaf.text
   }
@@ -116,6 +118,7 @@ function numberBehind({ page, sight }: NumberContext, after: number, sure: boole
   for (let index = after + 1; index < page.leaves.length && index <= after + 8; index += 1) {
     const leaf = page.leaves[index]
     if (!leaf) break
+    if (isFootnote(page.leaves, index)) continue
     if (text !== '' && (leaf.spaced || leaf.line !== line)) break
     if (sight.seen(leaf.box.element) !== 'shown') continue
     if (text === '' && isFiller(leaf.text)) continue
