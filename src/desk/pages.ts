@@ -30,6 +30,16 @@ export const pageGroups: readonly PageGroup[] = [
         title: 'desk_page_pots',
         load: () => import('./pots/pots-page.tsx').then((m) => m.PotsPage),
       },
+      {
+        name: 'orders',
+        title: 'desk_page_orders',
+        load: () => import('./orders/orders-page.tsx').then((m) => m.OrdersPage),
+      },
+      {
+        name: 'renewals',
+        title: 'desk_page_renewals',
+        load: () => import('./orders/renewals-page.tsx').then((m) => m.RenewalsPage),
+      },
     ],
   },
   {
