@@ -219,7 +219,7 @@ function otherColumns(
   take('otherAccount', () => true)
   const kind = take('kind', (c) => c.values.size > 0 && c.dates === 0 && c.amounts === 0)
   const texts = columns.filter(
-    (c) => !used.has(c.index) && (isWorded(c) || (c.dates < 0.5 && c.amounts < 0.95 && !isBlank(c))),
+    (c) => !used.has(c.index) && (isWorded(c) || isReference(c) || (c.dates < 0.5 && c.amounts < 0.95 && !isBlank(c))),
   )
   const references = texts.filter((c) => isReference(c)).map((c) => c.index)
   const worded = texts.filter((c) => !references.includes(c.index))
@@ -257,7 +257,8 @@ function isWorded(c: Column): boolean {
 }
 
 function isReference(c: Column): boolean {
-  return roleScore(c.folded, 'reference') > Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name'))
+  const score = roleScore(c.folded, 'reference')
+  return score >= 1 && score > Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name'))
 }
 
 function hasMinus(columns: readonly Column[], scheme: Scheme): boolean {
