@@ -4,6 +4,8 @@ import { plain } from './words.ts'
 const TIMES =
   /^(\d{1,3})\s*[x×]$|^[x×]\s*(\d{1,3})$|^(\d{1,3})\s*[x×]\s+\p{L}|[\p{L}\p{P}\d]\s+[x×]\s*(\d{1,3})$|^[(（]?[x×]\s*(\d{1,3})[)）]?$|[(（][x×]?\s*(\d{1,3})\s*[x×]?[)）]$/u
 
+const PAYMENTS = /(?<!\p{L})\d{1,2}\s*[x×]\s+(?:de|di|da|à|of|von|van|po|af|av|od)$/iu
+
 const LONGEST = 120
 
 /** How many of a thing a text says ("Qty: 2"), and whether it names the thing too ("2 × Mug"); null when it gives no count. */
@@ -15,6 +17,8 @@ export function countIn(text: string, words: Vocabulary): { quantity: number; na
 
 /** "Qty: 2", "2 ×", "Mug × 2", "3 pcs"; null when the text gives no count. */
 function quantityIn(text: string, words: Vocabulary): number | null {
+  // `3x de` before an amount counts payments.
+  if (PAYMENTS.test(text)) return null
   const times = TIMES.exec(text)
   const number = times?.slice(1).find((group) => group !== undefined)
   if (number) return whole(number)
