@@ -97,7 +97,7 @@ describe('a payday walked in the desk', () => {
 })
 
 describe('the demo household', () => {
-  it("has its year planned: months to come, and every cost met", async () => {
+  it('has its year planned: months to come, and every cost met', async () => {
     const next = Number((await extension.book()).today.slice(0, 4)) + 1
     await desk(`year/${next}`)
     await page.getByRole('heading', { name: `Pots in ${next}` }).waitFor()
@@ -162,7 +162,10 @@ describe('taking envelopes along', () => {
     const free = Number(await page.locator('.along-free').textContent())
     expect(await page.locator('.along-carry li').count()).toBe(1)
     await page.locator('.along-fields').getByText('Left in it').click()
-    await page.locator('.along-fields').getByLabel('Amount').fill((free - 6.45).toFixed(2))
+    await page
+      .locator('.along-fields')
+      .getByLabel('Amount')
+      .fill((free - 6.45).toFixed(2))
     await page.getByText('Saturday market: 6.45 spent.').waitFor()
     await page.getByRole('button', { name: 'Enter what was spent' }).click()
     await page.getByText('Back home').waitFor({ state: 'detached' })

@@ -26,7 +26,10 @@ export function AlongPage() {
     setChosen(ids)
     drafts.write(DRAFT, ids)
   }
-  const trip = takeAlong(book, chosen.filter((id) => pots.some((pot) => pot.id === id)))
+  const trip = takeAlong(
+    book,
+    chosen.filter((id) => pots.some((pot) => pot.id === id)),
+  )
   const nameOf = (id: PotId): string => findPot(household, id).name
   return (
     <>

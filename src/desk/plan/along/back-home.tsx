@@ -103,11 +103,7 @@ export function BackHome({ trip, onDone }: { trip: TakeAlong; onDone: () => void
         {result.back && <Said back={result.back} />}
         <WentWrong error={result.error ?? error} />
         <div class="buttons">
-          <button
-            type="submit"
-            class="primary"
-            disabled={isBusy || !result.back || result.back.spends.length === 0}
-          >
+          <button type="submit" class="primary" disabled={isBusy || !result.back || result.back.spends.length === 0}>
             {t('along_enter')}
           </button>
           <button type="button" onClick={onDone}>
