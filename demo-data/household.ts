@@ -7,24 +7,30 @@ import {
   type CalendarDate,
   calendarDate,
   chargeOrder,
+  confirmOrder,
   type DeviceId,
+  type Earner,
   type Entry,
   type EntryId,
   entriesOf,
   fillPot,
   type Household,
   holdOrder,
+  type OrderId,
   ofMinor,
   openBook,
   openPot,
   orderId,
   type PaySchedule,
+  type PotPlan,
   potId,
   receivePay,
+  type Stamp,
   spendFrom,
 } from '../src/index.ts'
 import { fortnight } from './household/fortnight.ts'
-import { type Cents, demoPots } from './household/pots.ts'
+import { demoRenewals, orderLives } from './household/orders.ts'
+import { type Cents, type DemoPlan, demoPots } from './household/pots.ts'
 
 const TIME_ZONE = 'America/Toronto'
 const TURNS = 6
@@ -39,10 +45,13 @@ export interface DemoMaker {
   readonly device: DeviceId
 }
 
-type DemoSettings = Omit<Household, 'payDates' | 'pots' | 'accounts'> & {
+type DemoSettings = Pick<Household, 'currency' | 'timeZone' | 'monthStartDay' | 'planning'> & {
   pots: (Household['pots'][number] & { fill: { cash: number; card: number } })[]
   accounts: Household['accounts'][number][]
   schedule: PaySchedule
+  earners: Earner[]
+  renewals: ReturnType<typeof demoRenewals>
+  ordering: { marginPercent: string; foreignFeePercent: string }
   isDemo: boolean
 }
 
@@ -54,13 +63,18 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
   const today = maker.today(TIME_ZONE)
   const lastPay = addDays(parseISO(today), -((getDay(parseISO(today)) + 2) % 7))
   const firstPay = addDays(lastPay, -14 * TURNS)
+  const schedule: PaySchedule = { rhythm: 'every-two-weeks', first: dateOf(firstPay) }
   const settings: DemoSettings = {
     currency: 'CAD',
     timeZone: TIME_ZONE,
     monthStartDay: 1,
     pots: demoPots.map((row) => row.pot),
     accounts: [{ id: accountId('main'), name: 'Bank account', kind: 'bank' }],
-    schedule: { rhythm: 'every-two-weeks', first: dateOf(firstPay) },
+    schedule,
+    earners: [{ id: 'ingunn', name: 'Ingunn', pay: PAY_CENTS, schedules: [schedule] }],
+    renewals: demoRenewals(today),
+    ordering: { marginPercent: '10', foreignFeePercent: '2.5' },
+    planning: { sinkingFunds: 'after-essentials', roundTo: 500 },
     isDemo: true,
   }
   // Told twice: once from nothing to see what the weeks come to, then from the opening amounts that lead to today's.
@@ -72,7 +86,24 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
       return [pot.id, { cash, card: now.card - balanceOf(drift, `card:${pot.id}`) }]
     }),
   )
-  return { settings, entries: [...entriesOf(tell(maker, settings, from, today, opening))] }
+  const planned = demoPots.map(({ pot, plan }) => {
+    const { cash, card } = opening.get(pot.id) ?? { cash: 0, card: 0 }
+    return { ...pot, plan: planOf(plan, lastPay, { date: dateOf(from), in: cash + card }) }
+  })
+  const entries = [...entriesOf(tell(maker, settings, from, today, opening))]
+  return { settings: { ...settings, pots: planned }, entries }
+}
+
+/** A plan whose goal, if it has one, is due some days after a pay and was begun with the household's history. */
+function planOf(
+  { goal, ...plan }: DemoPlan,
+  lastPay: Date,
+  since: NonNullable<NonNullable<PotPlan['goal']>['since']>,
+): PotPlan {
+  if (!goal) return plan
+  const { target, paysAhead, everyYears } = goal
+  const due = dateOf(addDays(lastPay, 14 * paysAhead + 5))
+  return { ...plan, goal: { target, due, since, ...(everyYears === undefined ? {} : { everyYears }) } }
 }
 
 /** Tells the household's weeks day by day up to today. */
@@ -101,6 +132,13 @@ function tell(maker: DemoMaker, settings: DemoSettings, from: Date, today: Calen
     for (const { pot } of demoPots) {
       post(fillPot(household, stamp(day(0)), pot.id, { cash: cents(pot.fill.cash), card: cents(pot.fill.card) }))
     }
+    // Before what came last, so that the latest entries are of the last days.
+    if (turn === TURNS) {
+      orderLives(household, today, book, stamp, (entry) => {
+        post(entry)
+        return book
+      })
+    }
     const happenings = turn === TURNS ? lately(lastDay(day, today)) : fortnight(turn)
     for (const h of happenings) {
       if (day(h.day) > today) continue
@@ -113,9 +151,17 @@ function tell(maker: DemoMaker, settings: DemoSettings, from: Date, today: Calen
       post(holdOrder(book, stamp(day(h.day)), order, purchase))
       const charged = day(h.day + h.chargedAfter)
       if (charged <= today) post(chargeOrder(book, stamp(charged), order, cents(h.order)))
+      else post(wentThrough(book, stamp(day(h.day)), order))
     }
   }
   return book
+}
+
+/** An order that is held still: the shop confirmed it. */
+function wentThrough(book: Book, stamp: Stamp, order: OrderId): Entry {
+  const said = confirmOrder(book, stamp, order, { number: 'CO-4471', from: 'page' })
+  if (said.kind !== 'confirmed') throw new Error('The demo confirms one order twice.')
+  return said.entry
 }
 
 /** Since the latest pay: a few spends, and one order at Corvid the card has not charged yet (9.30). */

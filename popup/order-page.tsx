@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView } from '../src/background/protocol.ts'
 import { Checkout } from '../src/ui/checkout/checkout.tsx'
+import { Unconfirmed } from '../src/ui/checkout/unconfirmed.tsx'
 import { WatchShop } from '../src/ui/checkout/watch-shop.tsx'
 import { t } from '../src/ui/text.ts'
 
@@ -17,7 +18,14 @@ export function OrderPage(props: {
     await onChanged()
     setRound((n) => n + 1)
   }
-  if (tab === null || !order || order.unread === 'not-a-web-page') return <NoOrder />
+  if (tab === null || !order || order.unread === 'not-a-web-page') {
+    return (
+      <>
+        {order && <Unconfirmed view={view} orders={order.unconfirmed} page={null} onDone={startOver} />}
+        <NoOrder />
+      </>
+    )
+  }
   return (
     <>
       {order.shop && <h1 class="shop-name">{order.shop}</h1>}
@@ -29,6 +37,7 @@ export function OrderPage(props: {
           </button>
         </div>
       )}
+      <Unconfirmed view={view} orders={order.unconfirmed} page={order.page} onDone={startOver} />
       {order.shop && (
         <Checkout
           key={round}

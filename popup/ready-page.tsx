@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView, Look } from '../src/background/protocol.ts'
+import { BookState } from '../src/ui/book-state.tsx'
 import { showDesk } from '../src/ui/browser.ts'
 import { DemoBand } from '../src/ui/demo-band.tsx'
 import { Glance } from '../src/ui/glance/glance.tsx'
@@ -38,6 +39,7 @@ export function ReadyPage(props: {
           </button>
         </nav>
       </Masthead>
+      <BookState view={view} />
       {view.isDemo && <DemoBand onLook={props.onLook} />}
       <main>
         {page === 'order' ? (
@@ -51,7 +53,7 @@ export function ReadyPage(props: {
 }
 
 /** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or an order has a tag. */
-function isAboutAnOrder({ page, tag }: CheckoutLook): boolean {
-  if (tag) return true
+function isAboutAnOrder({ page, tag, unconfirmed }: CheckoutLook): boolean {
+  if (tag || unconfirmed.length > 0) return true
   return page !== null && (page.stage === 'cart' || page.stage === 'checkout' || page.total !== null)
 }

@@ -85,7 +85,8 @@ async function messages() {
   for (const name of await readdir(at('src/locales/en'))) {
     Object.assign(texts, JSON.parse(await readFile(at(`src/locales/en/${name}`), 'utf8')))
   }
-  for (const [key, message] of Object.entries(englishSentences)) texts[key] = { message }
+  const { planSentences } = await import(`${next}/library/plan/sentences.en.js`)
+  for (const [key, message] of Object.entries({ ...englishSentences, ...planSentences })) texts[key] = { message }
   await mkdir(`${out}/_locales/en`, { recursive: true })
   await json(`${out}/_locales/en/messages.json`, texts)
 }

@@ -1,7 +1,7 @@
 import type { OwnCommands } from '../../src/background/protocol.ts'
 import { type CalendarDate, isCalendarDate } from '../../src/book/calendar-date.ts'
+import type { PaySchedule } from '../../src/book/planning.ts'
 import { type CurrencyCode, isCurrencyCode } from '../../src/money/currency.ts'
-import type { PaySchedule } from '../../src/plan/pay-dates.ts'
 import { checkPot, type PotDraft, type PotProblems, potDraftFrom } from '../../src/ui/pot-draft.ts'
 
 export const RHYTHMS = ['none', 'weekly', 'every-two-weeks', 'twice-a-month', 'monthly', 'last-working-day'] as const

@@ -19,6 +19,7 @@ import type { Context } from './context.ts'
 import { tellGates } from './gate-mail.ts'
 import type { Look, OpenTag, OwnCommands } from './protocol.ts'
 import { amountOf, potFrom } from './settings.ts'
+import { stampOn, stampToday } from './stamp.ts'
 import type { Head } from './store.ts'
 import { look } from './view.ts'
 
@@ -27,7 +28,7 @@ type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
 /** Notes a spend. @throws MoneyError, BookError */
 export async function addSpend(context: Context, ask: Ask<'spend.add'>): Promise<Look> {
   await context.keeper.write((kept, book) => {
-    const stamp = { id: ask.id, device: kept.head.device, date: ask.date }
+    const stamp = stampOn(context, kept, book, ask.id, ask.date)
     const amount = money(book.household.currency, ask.amount)
     return once(findEntry(book, ask.id), () => spendFrom(book.household, stamp, ask.pot, ask.side, amount, ask.purpose))
   })
@@ -37,7 +38,7 @@ export async function addSpend(context: Context, ask: Ask<'spend.add'>): Promise
 /** Fills a pot. @throws MoneyError, BookError */
 export async function addFill(context: Context, ask: Ask<'fill.add'>): Promise<Look> {
   await context.keeper.write((kept, book) => {
-    const stamp = { id: ask.id, device: kept.head.device, date: ask.date }
+    const stamp = stampOn(context, kept, book, ask.id, ask.date)
     const { currency } = book.household
     const sides = {
       cash: ofMinor(currency, amountOf(currency, ask.cash)),
@@ -51,7 +52,7 @@ export async function addFill(context: Context, ask: Ask<'fill.add'>): Promise<L
 /** Notes pay that arrived. @throws MoneyError, BookError */
 export async function addPay(context: Context, ask: Ask<'pay.add'>): Promise<Look> {
   await context.keeper.write((kept, book) => {
-    const stamp = { id: ask.id, device: kept.head.device, date: ask.date }
+    const stamp = stampOn(context, kept, book, ask.id, ask.date)
     const amount = money(book.household.currency, ask.amount)
     return once(findEntry(book, ask.id), () => receivePay(book.household, stamp, amount))
   })
@@ -62,8 +63,11 @@ export async function addPay(context: Context, ask: Ask<'pay.add'>): Promise<Loo
 export async function savePot(context: Context, ask: Ask<'pot.save'>): Promise<Look> {
   await context.keeper.write((kept, book) => {
     const { settings } = kept.head
-    const pot = potFrom(settings.currency, ask.pot, ask.archived)
-    const isNew = !settings.pots.some((p) => p.id === pot.id)
+    const form = potFrom(settings.currency, ask.pot, ask.archived)
+    const known = settings.pots.find((p) => p.id === form.id)
+    const isNew = !known
+    // The form knows nothing of what is planned for the pot.
+    const pot = known?.plan ? { ...form, plan: known.plan } : form
     const pots = isNew ? [...settings.pots, pot] : settings.pots.map((p) => (p.id === pot.id ? pot : p))
     const household = { ...book.household, pots }
     const sides = {
@@ -82,7 +86,7 @@ export async function savePot(context: Context, ask: Ask<'pot.save'>): Promise<L
 export async function undo(context: Context, ask: Ask<'entry.undo'>): Promise<Look> {
   const tag = await context.keeper.write((kept, book) => {
     if (findEntry(book, ask.id)) return { change: {}, answer: null }
-    const stamp = { id: ask.id, device: kept.head.device, date: context.today(book.household.timeZone) }
+    const stamp = stampToday(context, kept, book, ask.id)
     const entry = reverse(book, stamp, ask.target)
     const target = findEntry(book, ask.target)
     const tag = target && 'order' in target ? tagOfOrder(kept.head, target.order) : undefined
@@ -106,11 +110,11 @@ function tagOfOrder(head: Head, order: OrderId): OpenTag | undefined {
 function followingTags(tags: Head['tags'], tag: OpenTag, after: Book): Head['tags'] {
   const { [tag.shop]: _, ...others } = tags
   const state = findOrder(after, tag.order)
-  const pot = state?.parts[0]?.pot
-  if (!state || pot === undefined) return others
+  if (!state) return others
   const amount = ofMinor(after.household.currency, state.total)
   const read = { amount: toDecimal(amount), currency: amount.currency }
-  return { ...others, [tag.shop]: { ...tag, pot, amount, read } }
+  const lines = state.parts.map((p) => ({ pot: p.pot, amount: ofMinor(after.household.currency, p.tagged) }))
+  return { ...others, [tag.shop]: { ...tag, lines, amount, read } }
 }
 
 async function tellAllGates(context: Context, tag: OpenTag): Promise<void> {

@@ -3,15 +3,39 @@ import { BookError, MoneyError } from '../index.ts'
 import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
+import {
+  agree,
+  closeTheMonth,
+  postStatement,
+  rememberStatement,
+  reopenTheMonth,
+  saveAccount,
+  saveCounts,
+  tickSettle,
+} from './monthend-commands.ts'
 import { again, assessPots, leavePanel, lookAtCheckout, tag } from './order-commands.ts'
+import {
+  charge,
+  chargeUntagged,
+  confirm,
+  expect,
+  holdPart,
+  payRenewal,
+  refund,
+  release,
+  saveRenewal,
+  saveRules,
+  weigh,
+} from './order-life-commands.ts'
 import { bring, fought, held, hello, placed, seen } from './page-commands.ts'
+import { addPayday, addSheetLines, savePlanning, savePotPlan, undoPayday } from './plan-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
 import { Refusal } from './refusal.ts'
 import { envelope, ownRequests, pageRequests } from './schemas.ts'
 import type { Sender } from './sender.ts'
 import { unwatchShop, watchShop } from './shop-commands.ts'
 import { StoreError } from './store.ts'
-import { entriesFrom, look } from './view.ts'
+import { look } from './view.ts'
 
 type Shop = Extract<Sender, { kind: 'shop' }>
 type Handler<S extends Sender> = (context: Context, ask: unknown, sender: S) => Promise<Reply<unknown>>
@@ -20,7 +44,7 @@ type PageTable = { [C in keyof PageCommands]: Handler<Shop> }
 
 const own: OwnTable = {
   'book.look': command(ownRequests['book.look'], (context) => look(context)),
-  'book.entries': command(ownRequests['book.entries'], entriesFrom),
+  'book.entries': command(ownRequests['book.entries'], (context, ask) => context.keeper.entriesFrom(ask.from)),
   'household.create': command(ownRequests['household.create'], createHousehold),
   'household.demo': command(ownRequests['household.demo'], createDemo),
   'household.leave-demo': command(ownRequests['household.leave-demo'], leaveDemo),
@@ -32,10 +56,34 @@ const own: OwnTable = {
   'checkout.look': command(ownRequests['checkout.look'], lookAtCheckout),
   'order.assess': command(ownRequests['order.assess'], assessPots),
   'order.tag': command(ownRequests['order.tag'], tag),
+  'order.weigh': command(ownRequests['order.weigh'], weigh),
+  'order.confirm': command(ownRequests['order.confirm'], confirm),
+  'order.charge': command(ownRequests['order.charge'], charge),
+  'order.charge-untagged': command(ownRequests['order.charge-untagged'], chargeUntagged),
+  'order.release': command(ownRequests['order.release'], release),
+  'order.hold-part': command(ownRequests['order.hold-part'], holdPart),
+  'order.expect-refund': command(ownRequests['order.expect-refund'], expect),
+  'order.refund': command(ownRequests['order.refund'], refund),
+  'renewal.save': command(ownRequests['renewal.save'], saveRenewal),
+  'renewal.pay': command(ownRequests['renewal.pay'], payRenewal),
+  'order.rules': command(ownRequests['order.rules'], saveRules),
   'order.again': command(ownRequests['order.again'], again),
   'panel.close': command(ownRequests['panel.close'], leavePanel),
   'shop.watch': command(ownRequests['shop.watch'], watchShop),
   'shop.unwatch': command(ownRequests['shop.unwatch'], unwatchShop),
+  'plan.save': command(ownRequests['plan.save'], savePlanning),
+  'pot.plan': command(ownRequests['pot.plan'], savePotPlan),
+  'fill.plan': command(ownRequests['fill.plan'], addPayday),
+  'payday.undo': command(ownRequests['payday.undo'], undoPayday),
+  'sheet.add': command(ownRequests['sheet.add'], addSheetLines),
+  'account.save': command(ownRequests['account.save'], saveAccount),
+  'statement.remember': command(ownRequests['statement.remember'], rememberStatement),
+  'statement.post': command(ownRequests['statement.post'], postStatement),
+  'statement.agree': command(ownRequests['statement.agree'], agree),
+  'count.save': command(ownRequests['count.save'], saveCounts),
+  'settle.tick': command(ownRequests['settle.tick'], tickSettle),
+  'month.close': command(ownRequests['month.close'], closeTheMonth),
+  'month.reopen': command(ownRequests['month.reopen'], reopenTheMonth),
   'store.raw': command(ownRequests['store.raw'], async (context) => ({ json: await context.keeper.raw() })),
 }
 
@@ -44,6 +92,7 @@ const PANEL_MAY: ReadonlySet<string> = new Set<keyof OwnCommands>([
   'book.look',
   'checkout.look',
   'order.assess',
+  'order.weigh',
   'order.tag',
   'order.again',
   'panel.close',

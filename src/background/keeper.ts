@@ -1,17 +1,35 @@
-import { append, type Book, type CalendarDate, type Entry, openBook, payDates } from '../index.ts'
-import type { Marker } from './marker.ts'
 import {
-  commit,
+  append,
+  type Book,
+  BookError,
+  type CalendarDate,
+  type Entry,
+  openBook,
+  openBookAt,
+  payDates,
+  sumsOf,
+  withHousehold,
+} from '../index.ts'
+import { loadStore, readSegments } from './load-store.ts'
+import type { Marker } from './marker.ts'
+import type { OwnCommands } from './protocol.ts'
+import {
   type Damage,
+  entriesAtHand,
+  type Head,
   type Kept,
   type Ledger,
-  loadStore,
-  newKept,
+  PREFIX,
+  SEGMENT_SIZE,
+  type Segment,
   type Settings,
   type StorageArea,
   StoreError,
+  segmentKeys,
+  segmentOf,
 } from './store.ts'
 import { addDaysTo } from './today.ts'
+import { clearOld, commit, newKept, writeWhole } from './write-store.ts'
 
 /** The household as the worker holds it between commands; all of it can be read again from the store. */
 export type Held =
@@ -27,6 +45,16 @@ export interface Change {
 
 /** How far ahead pay dates are worked out, in days. */
 const AHEAD_DAYS = 70
+
+/** Segments in a message to the desk, and in a reading of older ones: some hundred kilobytes. */
+const SEGMENTS_A_MESSAGE = 16
+const SEGMENTS_A_READ = 32
+
+/** Mendings that are remembered. */
+const MENDED_MOST = 10
+
+/** Refusals that may only mean that an entry is not at hand. */
+const NAMES_ANOTHER: ReadonlySet<BookError['code']> = new Set(['unknown-order', 'unknown-entry'])
 
 /**
  * The only writer of the book. Reads once, then keeps what it wrote; every write is decided and done inside one lock, so
@@ -62,45 +90,77 @@ export class Keeper {
 
   /**
    * Runs a command that may write. `decide` sees the book as it stands and says what to write; its answer is given once
-   * that is written.
+   * that is written. The book is opened at its latest entries; a command that names an older one is run again on the
+   * whole book.
    *
    * @throws what `decide` and the store throw; then nothing was written
    */
   write<T>(decide: (kept: Kept, book: Book) => { change: Change; answer: T }): Promise<T> {
     return this.lock(async () => {
       const { kept, book } = await this.ready()
-      const { change, answer } = decide(kept, book)
-      if (change.entries?.length || change.ledger) {
-        // The new book is made first: an entry the book refuses is never stored.
-        const settings = change.ledger?.settings
-        const base = settings ? openBook(this.#household(settings), kept.entries) : book
-        const next = (change.entries ?? []).reduce(append, base)
-        const written = await commit(this.area, kept, change.entries ?? [], change.ledger)
-        this.#held = Promise.resolve({ status: 'ready', kept: written, book: next })
+      try {
+        return await this.#run(kept, book, decide)
+      } catch (cause) {
+        if (book.before === 0 || !(cause instanceof BookError && NAMES_ANOTHER.has(cause.code))) throw cause
+        return await this.#run(kept, await this.#whole(kept), decide)
       }
-      return answer
     })
   }
 
+  /** Like `write`, with every entry at hand: for what looks far back, such as closing a month. */
+  writeOnWhole<T>(decide: (kept: Kept, book: Book) => { change: Change; answer: T }): Promise<T> {
+    return this.lock(async () => {
+      const { kept, book } = await this.ready()
+      return this.#run(kept, book.before === 0 ? book : await this.#whole(kept), decide)
+    })
+  }
+
+  async #run<T>(kept: Kept, book: Book, decide: (kept: Kept, book: Book) => { change: Change; answer: T }): Promise<T> {
+    const { change, answer } = decide(kept, book)
+    const { entries = [], ledger } = change
+    if (entries.length > 0 || ledger) {
+      // The new book is made first: an entry the book refuses is never stored.
+      const base = ledger?.settings ? withHousehold(book, this.#household(ledger.settings)) : book
+      const next = entries.reduce(append, base)
+      const written = await commit(this.area, kept, next, entries, ledger)
+      const isCutBack = written.head.first !== kept.head.first || next.before !== this.#before(kept)
+      this.#hold(written, isCutBack ? this.#open(written) : next)
+    }
+    return answer
+  }
+
   /** Begins a household. @throws StoreError `household-exists`, `store-damaged` */
-  create(device: Kept['head']['device'], settings: Settings, open: (book: Book) => readonly Entry[]): Promise<void> {
+  create(device: Head['device'], settings: Settings, open: (book: Book) => readonly Entry[]): Promise<void> {
     return this.lock(async () => {
       const held = await this.look()
       if (held.status === 'damaged') await this.ready()
       if (held.status === 'ready') throw new StoreError('household-exists', 'A household is kept here already.')
       const empty = openBook(this.#household(settings), [])
       const entries = open(empty)
-      const book = entries.reduce(append, empty)
-      const kept = await commit(this.area, newKept(device, settings), entries)
+      const kept = await commit(this.area, await newKept(device, settings), entries.reduce(append, empty), entries)
       await this.marker.write(true)
-      this.#held = Promise.resolve({ status: 'ready', kept, book })
+      this.#hold(kept, this.#open(kept))
     })
   }
 
-  /** Forgets everything. Only for a household that was never real. */
+  /**
+   * Puts another book in the place of the one kept, whole: a restored or merged one.
+   *
+   * @throws StoreError `store-full`, `store-failed`: then the old one stands
+   */
+  replace(book: Book, ledger: Partial<Ledger & Pick<Head, 'device'>>): Promise<void> {
+    return this.lock(async () => {
+      const { kept } = await this.ready()
+      const written = await writeWhole(this.area, kept, book, ledger)
+      this.#hold(written, this.#open(written))
+      await clearOld(this.area, written.head)
+    })
+  }
+
+  /** Forgets everything. */
   erase(): Promise<void> {
     return this.lock(async () => {
-      const keys = Object.keys(await this.area.get(null)).filter((key) => key.startsWith('tillside:'))
+      const keys = Object.keys(await this.area.get(null)).filter((key) => key.startsWith(PREFIX))
       await this.marker.write(false)
       await this.area.remove(keys)
       this.#held = null
@@ -112,6 +172,61 @@ export class Keeper {
     return JSON.stringify(await this.area.get(null), null, 2)
   }
 
+  /** The whole book, every entry at hand: for what looks far back. It is not kept. @throws StoreError */
+  async whole(): Promise<Book> {
+    const { kept } = await this.ready()
+    return this.#whole(kept)
+  }
+
+  /**
+   * Entries from a place on, as many as fit a message; places of a segment that cannot be read are empty.
+   *
+   * @returns `next`, the place to go on from, which is `end` when there are no more
+   */
+  async entriesFrom(place: number): Promise<OwnCommands['book.entries']['answer']> {
+    const { kept } = await this.ready()
+    const { entries: end, segments, sums } = kept.head
+    if (place >= end) return { entries: [], next: end, end, sums }
+    const from = segmentOf(place)
+    const to = Math.min(segments, from + SEGMENTS_A_MESSAGE - 1)
+    const entries = (await this.#segments(kept, from, to)).flatMap((segment, i) =>
+      (segment?.entries ?? []).slice(i === 0 ? place % SEGMENT_SIZE : 0),
+    )
+    return { entries, next: to === segments ? end : to * SEGMENT_SIZE, end, sums }
+  }
+
+  /**
+   * Looks through the whole store: proves every segment, adds all entries up and compares with the balances kept beside
+   * them. Balances that differ are mended from the entries; a segment that cannot be read is noted. Old series go.
+   * Other commands go on meanwhile.
+   *
+   * @returns whether all was found well
+   */
+  async verify(): Promise<boolean> {
+    const { kept } = await this.ready()
+    const older = await this.#segments(kept, 1, kept.head.first - 1)
+    return this.lock(async () => {
+      const { kept: now, book } = await this.ready()
+      // Another window of the book: it is looked through next time.
+      if (now.head.series !== kept.head.series || now.head.first !== kept.head.first) return true
+      const all = [...older, ...now.window]
+      const gaps = all.flatMap((segment, i) => (segment ? [] : [i + 1]))
+      const sums = gaps.length > 0 ? now.head.sums : sumsOf(this.#fold(now, all))
+      const differ = JSON.stringify(sorted(sums)) !== JSON.stringify(sorted(now.head.sums))
+      if (differ || gaps.length !== now.head.gaps.length) {
+        const mended = differ
+          ? [...now.head.mended, { date: this.today(now.head.settings.timeZone), what: 'sums' as const }].slice(
+              -MENDED_MOST,
+            )
+          : now.head.mended
+        const written = await commit(this.area, now, book, [], { gaps, sums, mended })
+        this.#hold(written, this.#open(written))
+      }
+      await clearOld(this.area, now.head)
+      return !differ && gaps.length === 0
+    })
+  }
+
   async #load(): Promise<Held> {
     const loaded = await loadStore(this.area, this.marker)
     if (loaded.status !== 'ready') return loaded
@@ -119,11 +234,54 @@ export class Keeper {
     // The witness may be missing after a crash right after the first write.
     await this.marker.write(true)
     try {
-      return { status: 'ready', kept, book: openBook(this.#household(kept.head.settings), kept.entries) }
+      return { status: 'ready', kept, book: this.#open(kept) }
     } catch (cause) {
       console.error('Tillside: the stored entries do not make a book.', cause)
       return { status: 'damaged', what: 'book' }
     }
+  }
+
+  #hold(kept: Kept, book: Book): void {
+    this.#held = Promise.resolve({ status: 'ready', kept, book })
+  }
+
+  /** The book at its latest entries. */
+  #open(kept: Kept): Book {
+    const at = { sums: kept.head.sums, before: this.#before(kept) }
+    return openBookAt(this.#household(kept.head.settings), at, entriesAtHand(kept))
+  }
+
+  /** How many entries are not at hand, those that were lost with their segment among them. */
+  #before(kept: Kept): number {
+    return kept.head.entries - entriesAtHand(kept).length
+  }
+
+  async #whole(kept: Kept): Promise<Book> {
+    const older = await this.#segments(kept, 1, kept.head.first - 1)
+    return this.#fold(kept, [...older, ...kept.window])
+  }
+
+  /** All segments as a book; where one is lost, the balances are those kept beside the entries. */
+  #fold(kept: Kept, segments: readonly (Segment | null)[]): Book {
+    const household = this.#household(kept.head.settings)
+    const entries = segments.flatMap((segment) => segment?.entries ?? [])
+    return segments.includes(null)
+      ? openBookAt(household, { sums: kept.head.sums, before: 0 }, entries)
+      : openBook(household, entries)
+  }
+
+  /** Segments by number: those of the window as they are held, older ones read a few at a time. */
+  async #segments(kept: Kept, from: number, to: number): Promise<(Segment | null)[]> {
+    const { series, first, firstBefore } = kept.head
+    const found: (Segment | null)[] = []
+    const lastOld = Math.min(to, first - 1)
+    for (let n = from; n <= lastOld; n += SEGMENTS_A_READ) {
+      const end = Math.min(lastOld, n + SEGMENTS_A_READ - 1)
+      const raw = await this.area.get(segmentKeys(series, n, end))
+      const before = n === 1 ? '' : (found.at(-1)?.digest ?? null)
+      found.push(...(await readSegments(raw, series, n, end, before, end === first - 1 ? firstBefore : null)))
+    }
+    return [...found, ...kept.window.slice(Math.max(0, from - first), Math.max(0, to - first + 1))]
   }
 
   /** A worker that lives past midnight must not count from yesterday's pay dates. */
@@ -132,8 +290,15 @@ export class Keeper {
   }
 
   #household(settings: Settings): Book['household'] {
-    const { schedule, isDemo: _, ...household } = settings
+    const { schedule, isDemo: _, statements: __, ...household } = settings
     const today = this.today(settings.timeZone)
-    return { ...household, payDates: schedule ? payDates(schedule, today, addDaysTo(today, AHEAD_DAYS)) : [] }
+    // A household of before earners were told apart has one schedule.
+    const earners = household.earners ?? (schedule ? [{ id: 'pay', name: '', pay: 0, schedules: [schedule] }] : [])
+    const schedules = earners.flatMap((earner) => earner.schedules)
+    return { ...household, earners, payDates: payDates(schedules, today, addDaysTo(today, AHEAD_DAYS)) }
   }
+}
+
+function sorted(sums: Readonly<Record<string, number>>): [string, number][] {
+  return Object.entries(sums).sort(([a], [b]) => (a < b ? -1 : 1))
 }

@@ -1,15 +1,44 @@
 import browser from 'webextension-polyfill'
-import { assess, findEntry, money, potsForShop, tagOrder } from '../index.ts'
+import {
+  allOrders,
+  assess,
+  type Book,
+  findEntry,
+  isCurrencyCode,
+  lastSeenRate,
+  money,
+  ofMinor,
+  orderSums,
+  potsForShop,
+  type SeenRate,
+  tagOrder,
+  workOut,
+} from '../index.ts'
 import { showBadge } from './badge.ts'
 import type { Context } from './context.ts'
 import { closePanel, tellGates } from './gate-mail.ts'
-import type { At, CheckoutLook, HeldBecause, OpenTag, OwnCommands, PotChoice, SeenPage, TagReply } from './protocol.ts'
+import { wishFrom } from './order-wish.ts'
+import type {
+  At,
+  CheckoutLook,
+  HeldBecause,
+  OpenTag,
+  OwnCommands,
+  PotChoice,
+  SeenPage,
+  TagReply,
+  UnconfirmedOrder,
+} from './protocol.ts'
 import { readTab } from './reading-tab.ts'
 import { Refusal } from './refusal.ts'
 import type { Sender } from './sender.ts'
 import { forgetHeld, heldBy, noteHeld, noteSeen, seenIn } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
+import type { Kept } from './store.ts'
+
+/** Orders asked about at a shop, at most. */
+const MOST_ASKED = 5
 
 type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
 
@@ -31,12 +60,21 @@ export async function lookAtCheckout(
   sender: Sender,
 ): Promise<CheckoutLook> {
   const { kept, book } = await context.keeper.ready()
-  const nothing = { shop: null, origin: null, watched: false, page: null, tag: null, heldBecause: null }
+  const nowhere = {
+    shop: null,
+    origin: null,
+    watched: false,
+    page: null,
+    tag: null,
+    heldBecause: null,
+    seenRate: null,
+  }
   let place: Place
   if ('nonce' in ask.at) {
     place = await placeOf(ask.at, sender)
   } else {
     const url = (await browser.tabs.get(ask.at.tab)).url
+    const nothing = { ...nowhere, unconfirmed: unconfirmedAt(kept, book, null) }
     if (url === undefined) return { ...nothing, unread: 'no-access' }
     const [shop, origin] = [shopOf(url), originOf(url)]
     if (shop === null || origin === null) return { ...nothing, unread: 'not-a-web-page' }
@@ -53,7 +91,34 @@ export async function lookAtCheckout(
     unread: place.page ? null : 'no-access',
     tag: kept.head.tags[place.shop] ?? null,
     heldBecause: place.because,
+    seenRate: rateFor(book, place.page),
+    unconfirmed: unconfirmedAt(kept, book, place.shop),
   }
+}
+
+function rateFor(book: Book, page: SeenPage | null): SeenRate | null {
+  const asked = page?.total?.currency
+  if (asked === undefined || !isCurrencyCode(asked) || asked === book.household.currency) return null
+  return lastSeenRate(book, asked)
+}
+
+/**
+ * Orders of a shop (of any, with null) that are held and not known as placed. An open tag that is still to be placed is
+ * not asked about.
+ */
+function unconfirmedAt(kept: Kept, book: Book, shop: string | null): UnconfirmedOrder[] {
+  const open = Object.values(kept.head.tags).filter((tag) => tag.placedAt === null)
+  const isToCome = (order: string): boolean => open.some((tag) => tag.order === order)
+  return allOrders(book)
+    .filter((s) => (shop === null || s.shop === shop) && !s.isConfirmed && orderSums(s).held > 0 && !isToCome(s.order))
+    .slice(0, MOST_ASKED)
+    .map((s) => ({
+      order: s.order,
+      shop: s.shop,
+      amount: ofMinor(book.household.currency, s.total),
+      date: s.date,
+      pots: s.parts.map((p) => p.pot),
+    }))
 }
 
 /**
@@ -72,31 +137,39 @@ export async function assessPots(context: Context, ask: Ask<'order.assess'>): Pr
   })
 }
 
-/** Tags the order of a page to a pot, or adjusts its tag. Told to the gate once it is written. @throws BookError, MoneyError */
+/** Tags the order of a page to its pots, or adjusts its tag. Told to the gate once it is written. @throws BookError, MoneyError */
 export async function tag(context: Context, ask: Ask<'order.tag'>, sender: Sender): Promise<TagReply> {
   const place = await placeOf(ask.at, sender)
-  const reply = await context.keeper.write((kept, book) => {
-    const total = money(book.household.currency, ask.total)
-    const stamp = { id: ask.id, device: kept.head.device, date: context.today(book.household.timeZone) }
-    const purchase = { shop: place.shop, lines: [{ pot: ask.pot, amount: total }] }
+  const reply = await context.keeper.write<TagReply>((kept, book) => {
+    const { currency, timeZone } = book.household
+    const today = context.today(timeZone)
+    const { purchase, whole } = workOut(book.household, wishFrom(place.shop, ask.wish), today)
     if (findEntry(book, ask.id)) {
-      const verdict = assess(book, { ...purchase, order: ask.order }, stamp.date)
-      return { change: {}, answer: { kind: 'tagged', entry: ask.id, verdict, adjusted: false } satisfies TagReply }
-    }
-    const asked = tagOrder(book, stamp, ask.order, purchase, ask.reason ?? undefined)
-    if (asked.kind !== 'tagged' && asked.kind !== 'unchanged') {
-      return { change: {}, answer: { kind: asked.kind, verdict: asked.verdict } satisfies TagReply }
+      const verdict = assess(book, { ...purchase, order: ask.order }, today)
+      return { change: {}, answer: { kind: 'tagged', entry: ask.id, verdict, adjusted: false } }
     }
     const open: OpenTag = {
       order: ask.order,
       shop: place.shop,
-      pot: ask.pot,
-      amount: total,
+      lines: purchase.lines,
+      amount: ofMinor(
+        currency,
+        purchase.lines.reduce((sum, l) => sum + l.amount.minor, 0),
+      ),
       read: place.page?.total ?? null,
       taggedAt: context.now(),
       placedAt: null,
     }
     const ledger = { tags: { ...kept.head.tags, [place.shop]: open } }
+    // A gift card pays all of it: no pot is asked, and the order may pass.
+    if (whole.every((l) => l.amount === 0)) {
+      return { change: { ledger }, answer: { kind: 'nothing-to-pay' } }
+    }
+    const stamp = { id: ask.id, device: kept.head.device, date: today }
+    const asked = tagOrder(book, stamp, ask.order, purchase, ask.reason ?? undefined)
+    if (asked.kind !== 'tagged' && asked.kind !== 'unchanged') {
+      return { change: {}, answer: { kind: asked.kind, verdict: asked.verdict } }
+    }
     const answer: TagReply =
       asked.kind === 'tagged'
         ? { kind: 'tagged', entry: asked.entry.id, verdict: asked.verdict, adjusted: asked.entry.kind === 'adjust' }

@@ -1,3 +1,4 @@
+import { confirmOrder, findOrder, orderNumbered } from '../index.ts'
 import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { passOf } from './gate-mail.ts'
@@ -8,6 +9,9 @@ import { noteHeld, noteSeen } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
 import type { Head } from './store.ts'
+
+/** Longer texts are no order numbers. */
+const LONGEST_NUMBER = 60
 
 type Shop = Extract<Sender, { kind: 'shop' }>
 type Ask<C extends keyof PageCommands> = PageCommands[C]['ask']
@@ -33,14 +37,14 @@ export async function bring(context: Context, sender: Shop): Promise<Record<neve
   return {}
 }
 
-/** The page shows something new. A confirmation of an order that was let through ends its tag. */
+/** The page shows something new. A confirmation of an order that was let through ends its tag and is noted with it. */
 export async function seen(context: Context, ask: Ask<'page.seen'>, sender: Shop): Promise<Record<never, never>> {
   const { kept, book } = await context.keeper.ready()
   const place = await watchedPlace(kept.head, sender)
   if (!place) return {}
   await noteSeen(sender.tab, { ...place, page: ask.page })
   await showBadge(sender.tab, book, place.shop)
-  if (ask.page.stage === 'confirmation' && kept.head.tags[place.shop]?.placedAt) await endTag(context, place.shop)
+  if (ask.page.stage === 'confirmation') await closeTheCircle(context, place.shop, ask.page)
   return {}
 }
 
@@ -74,6 +78,30 @@ export async function fought(context: Context, sender: Shop): Promise<Record<nev
   const { kept } = await context.keeper.ready()
   if (await watchedPlace(kept.head, sender)) await showFought(sender.tab)
   return {}
+}
+
+/**
+ * A shop's page may say that an order the person let through was taken, and under which number: that is kept. It cannot
+ * change a figure; a final total that differs from the tagged one waits for the person. A page of an order confirmed
+ * before (the same page opened again) says nothing about the new one.
+ */
+async function closeTheCircle(context: Context, shop: string, page: SeenPage): Promise<void> {
+  await context.keeper.write(({ head }, book) => {
+    const { [shop]: tag, ...tags } = head.tags
+    if (!tag || tag.placedAt === null) return { change: {}, answer: null }
+    const number = page.orderNumber?.trim().slice(0, LONGEST_NUMBER) ?? ''
+    const known = number === '' ? null : orderNumbered(book, shop, number)
+    if (known !== null && known !== tag.order) return { change: {}, answer: null }
+    const isAsTagged = page.total === null || tag.read === null || sameAmount(page.total, tag.read)
+    if (!isAsTagged || !findOrder(book, tag.order)) return { change: { ledger: { tags } }, answer: null }
+    const stamp = { id: context.newId(), device: head.device, date: context.today(book.household.timeZone) }
+    const said = confirmOrder(book, stamp, tag.order, { from: 'page', ...(number === '' ? {} : { number }) })
+    return { change: { entries: said.kind === 'confirmed' ? [said.entry] : [], ledger: { tags } }, answer: null }
+  })
+}
+
+function sameAmount(a: { amount: string; currency: string }, b: { amount: string; currency: string }): boolean {
+  return a.currency === b.currency && Number(a.amount) === Number(b.amount)
 }
 
 async function freshPass(context: Context, shop: string): Promise<Pass | null> {

@@ -1,18 +1,29 @@
 import type {
   CalendarDate,
+  ChargeAnswer,
+  Converted,
   CurrencyCode,
   DeviceId,
   Entry,
   EntryId,
+  Every,
   Household,
   Money,
   OrderId,
   PaySchedule,
   PotBalance,
   PotId,
+  ReleaseReason,
+  Removal,
+  SeenRate,
+  SharedKind,
+  Split,
   Stage,
   Verdict,
 } from '../index.ts'
+import type { MonthendCommands, StatementMemory } from './monthend-protocol.ts'
+import type { PlanCommands } from './plan-protocol.ts'
+import type { Damage } from './store.ts'
 
 /*
  * The one protocol between the extension's parts. Two lists, by trust: commands of our own pages (popup, panel), which
@@ -40,14 +51,18 @@ export interface SeenPage {
   readonly figures: readonly SeenFigure[]
   /** How many controls that place the order were found. */
   readonly placeOrderCount: number
+  readonly orderNumber?: string | null
+  readonly items?: readonly { readonly name: string; readonly amount: string | null; readonly quantity: number }[]
+  readonly parts?: readonly { readonly kind: string; readonly amount: string }[]
 }
 
 /** An order tagged at a shop and not seen through yet. */
 export interface OpenTag {
   readonly order: OrderId
   readonly shop: string
-  /** The pot and what was tagged to it. */
-  readonly pot: PotId
+  /** The pots and what is held in each. None where the card pays nothing, as with a gift card. */
+  readonly lines: readonly { readonly pot: PotId; readonly amount: Money }[]
+  /** What is held in all. */
   readonly amount: Money
   /** What the page said when it was tagged; null when it said nothing. */
   readonly read: { readonly amount: string; readonly currency: string } | null
@@ -81,6 +96,14 @@ export interface HouseholdView {
   readonly recent: readonly Entry[]
   /** The entry that undo takes back, or null. */
   readonly undoable: Entry | null
+  /** Another number is another book: a restored one, or the demo after one's own. */
+  readonly series: string
+  /** Stretches of the book, of up to 128 entries, that could not be read. The figures are right all the same. */
+  readonly gaps: number
+  /** Days on which balances were found wrong and mended from the entries. */
+  readonly mended: readonly CalendarDate[]
+  /** What is remembered of the banks' files. */
+  readonly statements: StatementMemory
   /** Hosts the household lets the guard watch, with permission still given. */
   readonly watched: readonly string[]
 }
@@ -89,7 +112,7 @@ export type Look =
   | { readonly status: 'new' }
   | { readonly status: 'ready'; readonly view: HouseholdView }
   /** Nothing is written while the store is damaged; `store.raw` gives what is there. */
-  | { readonly status: 'damaged'; readonly what: string }
+  | { readonly status: 'damaged'; readonly what: Damage }
 
 export interface CheckoutLook {
   /** Host name without `www.`; null on pages that are not web pages. */
@@ -101,6 +124,10 @@ export interface CheckoutLook {
   readonly unread: 'no-access' | 'not-a-web-page' | null
   readonly tag: OpenTag | null
   readonly heldBecause: HeldBecause | null
+  /** The last rate seen on the household's own charges in the page's currency; null at home or where there is none. */
+  readonly seenRate: SeenRate | null
+  /** Orders of this shop that may or may not have gone through, the latest first. */
+  readonly unconfirmed: readonly UnconfirmedOrder[]
 }
 
 /** A pot as the first run or the pot form gives it. Amounts are decimal texts in the household's currency. */
@@ -117,18 +144,107 @@ export interface NewPot {
   readonly openCard: string
 }
 
+/** A pot and an amount as a decimal text. */
+export interface PotAmountText {
+  readonly pot: PotId
+  readonly amount: string
+}
+
+/** An order as a page means it; amounts are decimal texts of the shop's currency. `OrderWish` says what each is. */
+export interface WishText {
+  readonly total: string
+  readonly currency: CurrencyCode
+  readonly split:
+    | { readonly by: 'pot'; readonly pot: PotId }
+    | { readonly by: 'amount'; readonly lines: readonly PotAmountText[]; readonly rest: PotId | null }
+    | { readonly by: 'share'; readonly shares: readonly { readonly pot: PotId; readonly share: string }[] }
+    | {
+        readonly by: 'item'
+        readonly items: readonly { readonly name: string; readonly amount: string; readonly pot: PotId }[]
+        readonly shared: readonly { readonly kind: SharedKind; readonly amount: string }[]
+      }
+  readonly foreign: {
+    readonly home: string
+    readonly per: string
+    readonly fee: string
+    readonly from: 'given' | 'seen'
+  } | null
+  readonly margin: string | null
+  readonly credit: string | null
+  readonly instalments: {
+    readonly reserve: 'whole' | 'by-part'
+    /** Days of equal parts. */
+    readonly dates: readonly CalendarDate[]
+  } | null
+  readonly renewal: { readonly id: string; readonly due: CalendarDate } | null
+}
+
+/** What a wish comes to. */
+export interface Weighed {
+  readonly verdict: Verdict
+  readonly split: Split
+  readonly converted: Converted | null
+  /** All of the order in the household's currency, and what of it is held now. */
+  readonly whole: Money
+  readonly held: Money
+  readonly removal: Removal | null
+}
+
+export interface ChargeAsk {
+  readonly id: EntryId
+  readonly order: OrderId
+  readonly amount: string
+  readonly date: CalendarDate
+  readonly lines: readonly PotAmountText[] | null
+  readonly items: readonly number[] | null
+  /** What the shop asked in the order's own currency. */
+  readonly foreign: string | null
+  readonly account: string | null
+  readonly acceptsAbove: boolean
+  /** Names the entry that lets the rest go, where this charge completes the order. */
+  readonly complete: EntryId | null
+}
+
+export type ChargeReply = { readonly kind: 'charged' } | Extract<ChargeAnswer, { kind: 'above-hold' }>
+
+export interface RenewalText {
+  readonly id: string
+  readonly name: string
+  readonly shop: string | null
+  readonly pot: PotId
+  readonly amount: string
+  readonly first: CalendarDate
+  readonly every: Every
+  readonly end: CalendarDate | null
+}
+
+/** An order that was tagged, of which nothing tells yet whether the shop took it. */
+export interface UnconfirmedOrder {
+  readonly order: OrderId
+  readonly shop: string
+  readonly amount: Money
+  readonly date: CalendarDate
+  readonly pots: readonly PotId[]
+}
+
 export type TagReply =
+  /** The card pays nothing, so there is nothing to enter; the shop's button works. */
+  | { readonly kind: 'nothing-to-pay' }
   | { readonly kind: 'tagged'; readonly entry: EntryId; readonly verdict: Verdict; readonly adjusted: boolean }
   | { readonly kind: 'unchanged' | 'needs-reason' | 'blocked'; readonly verdict: Verdict }
 
 /** Commands of our own pages. Ids are made by the page before it asks, so a retry is harmless. */
-export interface OwnCommands {
+export interface OwnCommands extends PlanCommands, MonthendCommands {
   'book.look': { ask: Record<never, never>; answer: Look }
   /**
-   * Entries in the order the book took them in, from the given index on, as many as one message carries well; `length`
-   * is how many there are. The desk asks until it has them all, and later only for what is new.
+   * Entries in the order the book took them in, from a place on, as many as one message carries well. `next` is the place
+   * to go on from, `end` where there are no more: the desk asks until it is there, and later only for what is new.
+   * `sums` are the balances at the end, in minor units by account.
    */
-  'book.entries': { ask: { from: number }; answer: { entries: readonly Entry[]; length: number } }
+  'book.entries': {
+    ask: { from: number }
+    answer: { entries: readonly Entry[]; next: number; end: number; sums: Readonly<Record<string, number>> }
+  }
   'household.create': {
     ask: { currency: CurrencyCode; timeZone: string; schedule: PaySchedule | null; pots: readonly NewPot[] }
     answer: Look
@@ -151,8 +267,59 @@ export interface OwnCommands {
   'checkout.look': { ask: { at: At }; answer: CheckoutLook }
   'order.assess': { ask: { shop: string; total: string; order: OrderId | null }; answer: readonly PotChoice[] }
   'order.tag': {
-    ask: { id: EntryId; order: OrderId; at: At; total: string; pot: PotId; reason: string | null }
+    ask: { id: EntryId; order: OrderId; at: At; wish: WishText; reason: string | null }
     answer: TagReply
+  }
+  /** What an order that is split, abroad, estimated or paid in parts would do; nothing is written. */
+  'order.weigh': { ask: { shop: string; order: OrderId | null; wish: WishText }; answer: Weighed }
+  /** It went through; with the shop's number and final total where they are known. */
+  'order.confirm': {
+    ask: { id: EntryId; order: OrderId; number: string | null; total: string | null }
+    answer: { kind: 'confirmed' | 'unchanged' | 'other-order' }
+  }
+  'order.charge': { ask: ChargeAsk; answer: ChargeReply }
+  /** The card charged what nobody tagged: it becomes an order of the pots chosen now. */
+  'order.charge-untagged': {
+    ask: {
+      id: EntryId
+      charge: EntryId
+      order: OrderId
+      shop: string
+      amount: string
+      pots: readonly PotAmountText[]
+      date: CalendarDate
+      account: string | null
+    }
+    answer: Record<never, never>
+  }
+  'order.release': { ask: { id: EntryId; order: OrderId; why: ReleaseReason }; answer: Record<never, never> }
+  'order.hold-part': { ask: { id: EntryId; order: OrderId }; answer: Record<never, never> }
+  'order.expect-refund': {
+    ask: { id: EntryId; order: OrderId; amount: string; items: readonly number[] | null }
+    answer: Record<never, never>
+  }
+  'order.refund': {
+    ask: {
+      id: EntryId
+      order: OrderId
+      amount: string
+      date: CalendarDate
+      lines: readonly PotAmountText[] | null
+      items: readonly number[] | null
+      account: string | null
+    }
+    answer: Record<never, never>
+  }
+  /** Adds a renewal, or changes or ends the one of the same id. */
+  'renewal.save': { ask: RenewalText; answer: Record<never, never> }
+  /** A renewal was charged: an order of that renewal, and its charge. */
+  'renewal.pay': {
+    ask: { id: EntryId; charge: EntryId; order: OrderId; renewal: string; due: CalendarDate; date: CalendarDate }
+    answer: Record<never, never>
+  }
+  'order.rules': {
+    ask: { holdDays: number; marginPercent: string; foreignFeePercent: string }
+    answer: Record<never, never>
   }
   /** The order let through before is tried again: no new entry, the tag is good once more. */
   'order.again': { ask: { at: At }; answer: Record<never, never> }

@@ -8,8 +8,8 @@ import { LANGUAGES_FILE, READER_FILE } from './shops.ts'
 const seenPage = pageRequests['page.seen'].def.shape.page
 
 /**
- * Brings the reader into a frame of a tab (0 is the page itself), with the lexicons of the languages the page speaks; it stays there until the
- * page goes. Safe to repeat.
+ * Brings the reader into a frame of a tab (0 is the page itself), with the lexicons of the languages the page speaks; it
+ * stays there until the page goes. Safe to repeat.
  *
  * @throws when the tab may not be read
  */

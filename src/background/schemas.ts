@@ -1,50 +1,18 @@
 import * as z from 'zod/mini'
-import {
-  type AccountId,
-  type CalendarDate,
-  type CurrencyCode,
-  type DeviceId,
-  type EntryId,
-  isCalendarDate,
-  isCurrencyCode,
-  isSlug,
-  isUuidV7,
-  type OrderId,
-  type PotId,
-} from '../index.ts'
+import type { AccountId, DeviceId } from '../index.ts'
+import { monthendEntries, monthendRequests, monthendSettings } from './monthend-schemas.ts'
+import { openTag, openTag1, orderFields, orderRequests, orderSettings, wishShape } from './order-schemas.ts'
+import { paydayField, paySchedule, planRequests, planSettings, potPlan } from './plan-schemas.ts'
+import { currency, date, decimal, entryId, lines, orderId, potId, short, slug, whole } from './shapes.ts'
 
 /*
  * The shapes that are let in: what a page asks, and what the store gives back. Everything behind the door is typed by
  * what passed here.
  */
 
-const slug = <T extends string>() => z.custom<T>((v) => typeof v === 'string' && isSlug(v))
-const uuid = <T extends string>() => z.custom<T>((v) => typeof v === 'string' && isUuidV7(v))
-const short = z.string().check(z.maxLength(400))
-/** A decimal text a person typed; `money()` says what is wrong with it. */
-const decimal = z.string().check(z.maxLength(40))
-const whole = z.int()
-const date = z.custom<CalendarDate>((v) => typeof v === 'string' && isCalendarDate(v))
-const currency = z.custom<CurrencyCode>((v) => typeof v === 'string' && isCurrencyCode(v))
-const potId = slug<PotId>()
-const entryId = uuid<EntryId>()
-const orderId = uuid<OrderId>()
 const nonce = z.string().check(z.regex(/^[0-9a-f]{32}$/))
 const none = z.strictObject({})
 const readAmount = z.strictObject({ amount: decimal, currency: short })
-const dayOfMonth = z.int().check(z.gte(1), z.lte(31))
-
-export const paySchedule = z.discriminatedUnion('rhythm', [
-  z.strictObject({ rhythm: z.enum(['weekly', 'every-two-weeks']), first: date }),
-  z.strictObject({
-    rhythm: z.literal('twice-a-month'),
-    first: date,
-    days: z.readonly(z.tuple([dayOfMonth, dayOfMonth])),
-  }),
-  z.strictObject({ rhythm: z.literal('monthly'), first: date, day: dayOfMonth }),
-  z.strictObject({ rhythm: z.literal('last-working-day'), first: date }),
-])
-
 const at = z.union([z.strictObject({ tab: z.int() }), z.strictObject({ nonce })])
 
 const newPot = z.strictObject({
@@ -60,11 +28,21 @@ const newPot = z.strictObject({
   openCard: decimal,
 })
 
+/** What a page says of the order itself; pages read by an older gate do not tell it. */
+const seenOrder = {
+  orderNumber: z.exactOptional(z.nullable(short)),
+  items: z.exactOptional(
+    z.array(z.strictObject({ name: short, amount: z.nullable(decimal), quantity: z.number() })).check(z.maxLength(500)),
+  ),
+  parts: z.exactOptional(z.array(z.strictObject({ kind: short, amount: decimal })).check(z.maxLength(40))),
+}
+
 const seenPage = z.strictObject({
   stage: z.enum(['product', 'cart', 'checkout', 'confirmation', 'other']),
   total: z.nullable(readAmount),
   figures: z.array(z.strictObject({ label: short, text: short, used: z.boolean(), why: short })).check(z.maxLength(20)),
   placeOrderCount: whole,
+  ...seenOrder,
 })
 
 /** What our own pages may ask. */
@@ -104,10 +82,12 @@ export const ownRequests = {
     id: entryId,
     order: orderId,
     at,
-    total: decimal,
-    pot: potId,
+    wish: wishShape,
     reason: z.nullable(z.string().check(z.maxLength(1000))),
   }),
+  ...orderRequests,
+  ...planRequests,
+  ...monthendRequests,
   'order.again': z.strictObject({ at }),
   'panel.close': z.strictObject({ nonce }),
   'shop.watch': z.strictObject({ origin: short }),
@@ -137,21 +117,41 @@ const base = {
   postings: z.custom<[]>((v) => amounts.safeParse(v).success),
   places: z.custom<[]>((v) => amounts.safeParse(v).success),
   note: z.exactOptional(z.string()),
+  line: z.exactOptional(z.string()),
+  happened: z.exactOptional(date),
 }
-const lines = z.array(z.strictObject({ pot: potId, amount: whole }))
 const goOnReason = z.exactOptional(z.string())
 
 /** An entry as it is stored. Its sums are checked by the book itself. */
 export const storedEntry = z.discriminatedUnion('kind', [
   z.strictObject({ ...base, kind: z.literal('opening') }),
-  z.strictObject({ ...base, kind: z.literal('pay') }),
-  z.strictObject({ ...base, kind: z.literal('fill'), pot: potId }),
+  z.strictObject({ ...base, kind: z.literal('pay'), ...paydayField }),
+  z.strictObject({ ...base, kind: z.literal('fill'), pot: potId, ...paydayField }),
   z.strictObject({ ...base, kind: z.literal('spend'), pot: potId, purpose: z.string() }),
-  z.strictObject({ ...base, kind: z.literal('order'), order: orderId, shop: z.string(), lines, goOnReason }),
-  z.strictObject({ ...base, kind: z.literal('adjust'), order: orderId, lines, goOnReason }),
-  z.strictObject({ ...base, kind: z.literal('charge'), order: orderId, lines }),
-  z.strictObject({ ...base, kind: z.literal('release'), order: orderId }),
-  z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('order'),
+    order: orderId,
+    shop: z.string(),
+    lines,
+    goOnReason,
+    ...orderFields.details,
+  }),
+  z.strictObject({ ...base, kind: z.literal('adjust'), order: orderId, lines, goOnReason, ...orderFields.details }),
+  z.strictObject({ ...base, kind: z.literal('confirm'), ...orderFields.confirm }),
+  z.strictObject({ ...base, kind: z.literal('instalment'), ...orderFields.instalment }),
+  z.strictObject({ ...base, kind: z.literal('charge'), order: orderId, lines, ...orderFields.charge }),
+  z.strictObject({ ...base, kind: z.literal('release'), order: orderId, ...orderFields.release }),
+  z.strictObject({ ...base, kind: z.literal('expect'), order: orderId, lines, ...orderFields.items }),
+  z.strictObject({ ...base, kind: z.literal('refund'), order: orderId, lines, ...orderFields.items }),
+  z.strictObject({ ...base, ...monthendEntries.count }),
+  z.strictObject({ ...base, ...monthendEntries.settle }),
+  z.strictObject({ ...base, ...monthendEntries.sweep }),
+  z.strictObject({ ...base, ...monthendEntries.transfer }),
+  z.strictObject({ ...base, ...monthendEntries.close }),
+  z.strictObject({ ...base, ...monthendEntries.reopen }),
+  z.strictObject({ ...base, ...monthendEntries.agree }),
+  z.strictObject({ ...base, ...monthendEntries.seen }),
   z.strictObject({ ...base, kind: z.literal('reversal'), reverses: entryId }),
 ])
 
@@ -164,40 +164,72 @@ const pot = z.strictObject({
   floor: whole,
   fill: z.strictObject({ cash: whole, card: whole }),
   archived: z.boolean(),
+  plan: z.exactOptional(potPlan),
 })
 
-const openTag = z.strictObject({
-  order: orderId,
-  shop: z.string(),
-  pot: potId,
-  amount: z.strictObject({ currency, minor: whole }),
-  read: z.nullable(readAmount),
-  taggedAt: z.number(),
-  placedAt: z.nullable(z.number()),
+const householdSettings = z.strictObject({
+  currency,
+  timeZone: z.string(),
+  monthStartDay: whole,
+  pots: z.array(pot),
+  accounts: z.array(z.strictObject({ id: slug<AccountId>(), name: z.string(), kind: z.enum(['bank', 'credit']) })),
+  schedule: z.nullable(paySchedule),
+  ...planSettings,
+  ...orderSettings,
+  ...monthendSettings,
+  isDemo: z.boolean(),
 })
 
-/** The head of the store: settings and workflow beside the book, and what the entries must add up to. */
+/** A stretch of the book as it is stored. */
+export const storedSegment = z.strictObject({
+  /** Digest of the segment before, empty for the first. */
+  before: z.string(),
+  entries: z.array(storedEntry),
+  digest: z.string(),
+})
+
+/** The head of the store: settings and workflow beside the book, its balances, and what the entries must add up to. */
 export const storedHead = z.strictObject({
+  format: z.literal(2),
+  generation: whole,
+  device: slug<DeviceId>(),
+  settings: householdSettings,
+  watched: z.array(z.string()),
+  tags: z.record(z.string(), openTag),
+  /** Which of the books that may lie side by side is the book. */
+  series: whole,
+  /** The place the next entry takes; places of a segment that was lost stay empty. */
+  entries: whole,
+  segments: whole,
+  /** Digest of the last segment. */
+  last: z.string(),
+  /** The window's first segment, and the digest before it. */
+  first: whole,
+  firstBefore: z.string(),
+  /** Digest of the entries carried along from before the window. */
+  carried: z.string(),
+  /** Balances after the last entry, in minor units by account; zeros are left out. */
+  sums: z.record(z.string(), whole),
+  /** Segments that could not be read when the whole book was last looked through. */
+  gaps: z.array(whole),
+  /** What was found and mended by itself, latest last. */
+  mended: z.array(z.strictObject({ date, what: z.literal('sums') })),
+  /** Digest of this head without `sum`. */
+  sum: z.string(),
+})
+
+/** The head of format 1, before the balances lay in it. Kept for its upgrade. */
+export const storedHead1 = z.strictObject({
   format: z.literal(1),
   generation: whole,
   device: slug<DeviceId>(),
-  settings: z.strictObject({
-    currency,
-    timeZone: z.string(),
-    monthStartDay: whole,
-    pots: z.array(pot),
-    accounts: z.array(z.strictObject({ id: slug<AccountId>(), name: z.string(), kind: z.enum(['bank', 'credit']) })),
-    schedule: z.nullable(paySchedule),
-    isDemo: z.boolean(),
-  }),
+  settings: householdSettings,
   watched: z.array(z.string()),
-  tags: z.record(z.string(), openTag),
+  tags: z.record(z.string(), openTag1),
   entries: whole,
   segments: whole,
-  /** Chain of the digests of all segments but the last. */
   sealed: z.string(),
   /** Chain of the digests of all segments. */
   chain: z.string(),
-  /** Digest of this head without `sum`. */
   sum: z.string(),
 })

@@ -7,6 +7,8 @@ import { pageRequests } from './schemas.ts'
  * What the worker knows of open tabs. It lives in storage.session: it outlives the worker and ends with the browser.
  */
 
+const LOOKED_THROUGH = 'looked-through'
+
 /** What a tab showed when it was last read. */
 export interface SeenTab {
   readonly shop: string
@@ -55,6 +57,15 @@ export async function noteHeld(nonce: string, held: HeldOrder): Promise<void> {
 
 export async function forgetHeld(nonce: string): Promise<void> {
   await browser.storage.session.remove(`held:${nonce}`)
+}
+
+/** Whether the whole book was proved since the browser started. */
+export async function wasLookedThrough(): Promise<boolean> {
+  return (await read(LOOKED_THROUGH, z.boolean())) === true
+}
+
+export async function noteLookedThrough(): Promise<void> {
+  await browser.storage.session.set({ [LOOKED_THROUGH]: true })
 }
 
 /** A closed tab's page is nobody's any more. */

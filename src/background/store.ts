@@ -1,40 +1,53 @@
-import * as z from 'zod/mini'
+import type * as z from 'zod/mini'
 import type { Entry } from '../index.ts'
+import { canonical } from './canonical.ts'
 import { sha256 } from './digest.ts'
-import type { Marker } from './marker.ts'
-import { storedEntry, storedHead } from './schemas.ts'
+import type { storedHead } from './schemas.ts'
 
 /*
- * How the book lies in storage.local: one head and numbered segments of entries. A change is one `set()` of the head and
- * the segments it touches, which the browser writes as one batch: after a crash it is there whole or not at all. The
- * head chains the digests of all segments, so a missing, cut or altered segment is noticed before anything is written.
+ * How the book lies in storage.local:
+ *
+ * - `tillside:head`: settings and workflow, the balances after the last entry, and digests of all else.
+ * - `tillside:1:000001` and on: segments of at most 128 entries in the order they were taken in. Each holds the digest
+ *   before it and its own, which chains the two, so that a damaged one is found by itself. The number in the middle is
+ *   the series: a book that is written anew as a whole (a restore, a new format) goes beside the old one under the next
+ *   number, and only the head that names it makes it the book.
+ * - `tillside:1:carried`: entries from before the window that later ones may still name (orders not seen through, closed
+ *   months), so that only the window has to be read to go on.
+ *
+ * A change is one `set()` of the head and the segments it touches, which the browser writes as one batch: after a crash
+ * it is there whole or not at all. What is written does not grow with the book.
  */
 
 /** The part of `storage.local` the store needs. */
 export interface StorageArea {
-  get(keys: null): Promise<Record<string, unknown>>
+  get(keys: string[] | null): Promise<Record<string, unknown>>
   set(items: Record<string, unknown>): Promise<void>
   remove(keys: string[]): Promise<void>
 }
 
 export type Head = z.infer<typeof storedHead>
 export type Settings = Head['settings']
+/** A stretch of the book, with the digest before it and its own. */
+export interface Segment {
+  readonly before: string
+  readonly entries: readonly Entry[]
+  readonly digest: string
+}
 /** The head's part that commands change. */
 export type Ledger = Pick<Head, 'settings' | 'watched' | 'tags'>
 
-/** What is kept, as read or last written. */
+/** What is at hand of the store: the head, and the entries of the window and those carried along. */
 export interface Kept {
   readonly head: Head
-  readonly entries: readonly Entry[]
+  /** From before the window, oldest first. */
+  readonly carried: readonly Entry[]
+  /** The window's segments, oldest first; null for one that cannot be read. */
+  readonly window: readonly (Segment | null)[]
 }
 
-export type Loaded =
-  | { readonly status: 'new' }
-  | { readonly status: 'ready'; readonly kept: Kept }
-  | { readonly status: 'damaged'; readonly what: Damage }
-
 /** What is wrong with the store, as the code of a `damage_*` message. */
-export type Damage = 'missing' | 'head' | 'newer' | 'segment' | 'entry' | 'book'
+export type Damage = 'missing' | 'head' | 'newer' | 'book'
 
 /** The store will not or cannot take a change. Nothing was written. */
 export class StoreError extends Error {
@@ -47,133 +60,53 @@ export class StoreError extends Error {
   }
 }
 
-export const HEAD = 'tillside:head'
-export const segmentKey = (n: number): string => `tillside:entries:${String(n).padStart(6, '0')}`
-const SEGMENT_SIZE = 128
-const entryList = z.array(storedEntry)
+/** The version of what is stored. A store of a higher one is never written. */
+export const FORMAT = 2
 
-/** Reads and proves everything stored. Writes nothing. */
-export async function loadStore(area: StorageArea, marker: Marker): Promise<Loaded> {
-  const raw = await area.get(null)
-  if (!Object.keys(raw).some((key) => key.startsWith('tillside:'))) {
-    return (await marker.read()) ? damaged('missing') : { status: 'new' }
-  }
-  const found = raw[HEAD]
-  if (isNewer(found)) return damaged('newer')
-  const parsed = storedHead.safeParse(found)
-  if (!parsed.success || parsed.data.sum !== (await headSum(parsed.data))) return damaged('head')
-  const head = parsed.data
-  const entries: Entry[] = []
-  let chain = ''
-  for (let n = 1; n <= head.segments; n++) {
-    if (n === head.segments && chain !== head.sealed) return damaged('segment')
-    const segment = raw[segmentKey(n)]
-    if (!Array.isArray(segment)) return damaged('segment')
-    chain = await link(chain, segment)
-    const list = entryList.safeParse(segment)
-    if (!list.success) return damaged('entry')
-    entries.push(...list.data)
-  }
-  if (chain !== head.chain || entries.length !== head.entries) return damaged('segment')
-  return { status: 'ready', kept: { head, entries } }
+export const PREFIX = 'tillside:'
+export const HEAD = `${PREFIX}head`
+export const carriedKey = (series: number): string => `${PREFIX}${series}:carried`
+export const segmentKey = (series: number, n: number): string => `${PREFIX}${series}:${String(n).padStart(6, '0')}`
+
+/** The keys of segments from one number to another, both included. */
+export function segmentKeys(series: number, from: number, to: number): string[] {
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => segmentKey(series, from + i))
 }
 
-/** A head for a household that has no entries yet. Nothing is written by this. */
-export function newKept(device: Head['device'], settings: Settings): Kept {
-  const head: Head = {
-    format: 1,
-    generation: 0,
-    device,
-    settings,
-    watched: [],
-    tags: {},
-    entries: 0,
-    segments: 0,
-    sealed: '',
-    chain: '',
-    sum: '',
-  }
-  return { head, entries: [] }
+/** Entries of a segment. An entry's place in the book is (segment - 1) * SEGMENT_SIZE + its index there. */
+export const SEGMENT_SIZE = 128
+
+/** The segment that holds the entry at a place, counted from zero. */
+export function segmentOf(place: number): number {
+  return Math.floor(place / SEGMENT_SIZE) + 1
 }
 
-/**
- * Writes new entries and changes of the head in one `set()`, and returns what is kept then.
- *
- * @throws StoreError `store-full`, `store-failed`: nothing was written and `kept` still holds
- */
-export async function commit(
-  area: StorageArea,
-  kept: Kept,
-  added: readonly Entry[],
-  change: Partial<Ledger> = {},
-): Promise<Kept> {
-  const entries = added.length > 0 ? [...kept.entries, ...added] : kept.entries
-  const items: Record<string, unknown> = {}
-  let { sealed, chain, segments } = kept.head
-  if (added.length > 0) {
-    const first = Math.max(1, kept.head.entries % SEGMENT_SIZE === 0 ? segments + 1 : segments)
-    if (first > segments) sealed = chain
-    segments = Math.ceil(entries.length / SEGMENT_SIZE)
-    for (let n = first; n <= segments; n++) {
-      const segment = entries.slice((n - 1) * SEGMENT_SIZE, n * SEGMENT_SIZE)
-      if (n > first) sealed = chain
-      chain = await link(sealed, segment)
-      items[segmentKey(n)] = segment
-    }
-  }
-  const { sum: _, ...before } = kept.head
-  const unsigned = {
-    ...before,
-    ...change,
-    generation: before.generation + 1,
-    entries: entries.length,
-    segments,
-    sealed,
-    chain,
-  }
-  const head: Head = { ...unsigned, sum: await headSum(unsigned) }
-  items[HEAD] = head
-  try {
-    await area.set(items)
-  } catch (cause) {
-    throw refusal(cause)
-  }
-  return { head, entries }
+/** A segment with its digest. @param before the digest of the segment before it, empty for the first */
+export async function sealSegment(before: string, entries: readonly Entry[]): Promise<Segment> {
+  return { before, entries, digest: await sha256(`${before}\n${canonical(entries)}`) }
 }
 
-function refusal(cause: unknown): StoreError {
-  const text = String(cause)
-  return /quota/i.test(text)
-    ? new StoreError(
-        'store-full',
-        'The browser has no room left for the book. Nothing was written; save the data to a file.',
-      )
-    : new StoreError('store-failed', `The browser could not write the book (${text}). Nothing was written; try again.`)
+/** Whether a segment holds what its digest says. */
+export async function isWhole(segment: Segment): Promise<boolean> {
+  return (await sealSegment(segment.before, segment.entries)).digest === segment.digest
 }
 
-function damaged(what: Damage): Loaded {
-  return { status: 'damaged', what }
+/** The digest of a list of carried entries. */
+export function carriedDigest(entries: readonly Entry[]): Promise<string> {
+  return sha256(canonical(entries))
 }
 
-function isNewer(head: unknown): boolean {
-  return typeof head === 'object' && head !== null && 'format' in head && Number(head.format) > 1
+/** A head with its own digest, which covers every other member. */
+export async function signHead(head: Omit<Head, 'sum'>): Promise<Head> {
+  return { ...head, sum: await sha256(canonical(head)) }
 }
 
-function link(chain: string, segment: readonly unknown[]): Promise<string> {
-  return sha256(`${chain}\n${canonical(segment)}`)
+export async function isSigned(head: Head): Promise<boolean> {
+  const { sum, ...rest } = head
+  return (await signHead(rest)).sum === sum
 }
 
-function headSum(head: Omit<Head, 'sum'> | Head): Promise<string> {
-  const { sum: _, ...rest } = { sum: '', ...head }
-  return sha256(canonical(rest))
-}
-
-/** JSON with keys in order: the browser does not promise to give keys back in the order they were stored. */
-function canonical(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null'
-  const pairs = Object.entries(value)
-    .filter(([, v]) => v !== undefined)
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-  return `{${pairs.map(([k, v]) => `${JSON.stringify(k)}:${canonical(v)}`).join(',')}}`
+/** The entries of what is at hand, in the order the book took them in. */
+export function entriesAtHand(kept: Kept): Entry[] {
+  return [...kept.carried, ...kept.window.flatMap((segment) => segment?.entries ?? [])]
 }

@@ -1,9 +1,9 @@
 import { type Book, balances, type Entry, entriesOf, isReversed, lastUndoable, unplaced } from '../index.ts'
 import type { Context } from './context.ts'
-import type { Look, OwnCommands } from './protocol.ts'
+import type { Look } from './protocol.ts'
 import { shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
-import type { Head } from './store.ts'
+import type { Head, Kept } from './store.ts'
 
 const RECENT = 12
 
@@ -24,21 +24,17 @@ export async function look(context: Context): Promise<Look> {
       unplaced: unplaced(book),
       recent: recentEntries(book),
       undoable: lastUndoable(book),
+      series: `${kept.head.device}/${kept.head.series}`,
+      gaps: new Set([...kept.head.gaps, ...gapsAtHand(kept)]).size,
+      mended: kept.head.mended.map((m) => m.date),
+      statements: kept.head.settings.statements ?? { accounts: {}, mappings: [] },
       watched: await watchedHosts(kept.head),
     },
   }
 }
 
-/** Some tens of kilobytes a message: quick to copy, and few messages for a year. */
-const ENTRIES_A_MESSAGE = 2000
-
-/** A stretch of the book's entries. @throws StoreError */
-export async function entriesFrom(
-  context: Context,
-  ask: OwnCommands['book.entries']['ask'],
-): Promise<OwnCommands['book.entries']['answer']> {
-  const { kept } = await context.keeper.ready()
-  return { entries: kept.entries.slice(ask.from, ask.from + ENTRIES_A_MESSAGE), length: kept.entries.length }
+function gapsAtHand({ head, window }: Kept): number[] {
+  return window.flatMap((segment, i) => (segment ? [] : [head.first + i]))
 }
 
 async function watchedHosts(head: Head): Promise<string[]> {

@@ -6,7 +6,7 @@ import { dispatch } from './dispatch.ts'
 import { Keeper } from './keeper.ts'
 import { browserMarker } from './marker.ts'
 import { classify } from './sender.ts'
-import { forgetTab } from './session.ts'
+import { forgetTab, noteLookedThrough, wasLookedThrough } from './session.ts'
 import { watchShop } from './shop-commands.ts'
 import { originOf } from './shop-host.ts'
 import { registerGates } from './shops.ts'
@@ -16,6 +16,9 @@ import { dateIn } from './today.ts'
  * The worker: wakes for an event, answers it from the store, and may be gone a moment later. Every listener is
  * registered in this first turn, so that no event is lost on a cold start; what takes time is awaited inside.
  */
+
+/** Time for the popup to be drawn first. */
+const LOOK_THROUGH_AFTER_MS = 5_000
 
 const context: Context = {
   keeper: new Keeper(
@@ -41,6 +44,18 @@ browser.runtime.onStartup.addListener(() => void keepGates())
 
 // Where the browser can, no content script reads the book, whatever happens to it.
 void chrome.storage.local.setAccessLevel?.({ accessLevel: 'TRUSTED_CONTEXTS' })
+
+// Once per run of the browser, when the first commands have had their turn.
+setTimeout(() => void lookThrough(), LOOK_THROUGH_AFTER_MS)
+
+/** Looks the whole book through. A worker that is stopped over it begins again when it next wakes. */
+async function lookThrough(): Promise<void> {
+  const held = await context.keeper.look()
+  if (held.status !== 'ready' || (await wasLookedThrough())) return
+  const isWell = await context.keeper.verify()
+  if (!isWell) console.warn('Tillside: the stored book was not as it should be; the popup and the desk say more.')
+  await noteLookedThrough()
+}
 
 /** Browsers drop registered scripts on an update, and people take permissions back. */
 async function keepGates(): Promise<void> {

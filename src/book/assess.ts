@@ -2,6 +2,7 @@ import { type Money, ofMinor } from '../money/money.ts'
 import { figures, type PotBalance, potBalance } from './balances.ts'
 import type { Book } from './book.ts'
 import type { CalendarDate } from './calendar-date.ts'
+import { type Due, dueAhead } from './due-ahead.ts'
 import { findPot, type Pot } from './household.ts'
 import type { PotId } from './ids.ts'
 import { type NextFill, nextFill } from './next-fill.ts'
@@ -13,18 +14,23 @@ export type Outcome = 'allow' | 'warn' | 'block'
 
 /** What the engine found about one pot; `sayReason` makes a sentence of it. */
 export interface Reason {
-  readonly code: 'fits' | 'uses-notes' | 'below-floor' | 'below-zero' | 'cash-only'
+  readonly code: 'fits' | 'uses-notes' | 'below-floor' | 'below-zero' | 'cash-only' | 'renewal-ahead'
   readonly outcome: Outcome
   readonly pot: PotId
   /** This pot's part of the order. */
   readonly amount: Money
   readonly before: PotBalance
   readonly after: PotBalance
-  /** `below-zero`: how much the order is too much; `below-floor`: how far under the floor it ends; else zero. */
+  /**
+   * `below-zero`: how much the order is too much; `below-floor`: how far under the floor it ends; `renewal-ahead`: how
+   * much is missing for what falls due; else zero.
+   */
   readonly short: Money
   /** Notes that become spoken for. */
   readonly notesSpokenFor: Money
   readonly nextFill: NextFill | null
+  /** `renewal-ahead`: what the pot must still pay up to and including the day of its next fill. */
+  readonly ahead?: readonly Due[]
 }
 
 /** One pot of the purchase, before and after. */
@@ -51,8 +57,9 @@ const RANK: Record<Outcome, number> = { allow: 0, warn: 1, block: 2 }
  * Answers whether an online purchase fits its pots. Pure and synchronous.
  *
  * Below zero follows the pot's rule; below its floor but not below zero warns; fitting only by using notes allows and
- * says how many notes become spoken for; a cash-only pot cannot pay online and blocks. For an order tagged before
- * (`purchase.order`) its present hold is replaced by the new lines.
+ * says how many notes become spoken for; a cash-only pot cannot pay online and blocks. An order that leaves too little
+ * for what renews up to and including the day of the next fill warns. For an order tagged before (`purchase.order`) its
+ * present hold is replaced by the new lines.
  *
  * @param today the day the next fill is counted from
  * @throws BookError `bad-lines`, `unknown-pot`, `archived-pot`, `currency-mismatch`, `bad-amount`
@@ -64,7 +71,7 @@ export function assess(book: Book, purchase: Purchase, today: CalendarDate): Ver
   const lines: VerdictLine[] = []
   for (const { pot, amount } of takeLines(book, purchase)) {
     const part = heldNow?.parts.find((p) => p.pot === pot)
-    const found = potReasons(book, findPot(book.household, pot), amount, part?.held ?? 0, today)
+    const found = potReasons(book, purchase, findPot(book.household, pot), amount, part?.held ?? 0, today)
     const first = found[0]
     if (!first) continue
     reasons.push(...found)
@@ -80,7 +87,14 @@ export function assess(book: Book, purchase: Purchase, today: CalendarDate): Ver
   return { outcome: worst(lines.map((l) => l.outcome)), reasons, lines }
 }
 
-function potReasons(book: Book, pot: Pot, amount: number, heldNow: number, today: CalendarDate): Reason[] {
+function potReasons(
+  book: Book,
+  purchase: Purchase,
+  pot: Pot,
+  amount: number,
+  heldNow: number,
+  today: CalendarDate,
+): Reason[] {
   const of = (minor: number): Money => ofMinor(book.household.currency, minor)
   const now = potBalance(book, pot.id)
   const before = heldNow === 0 ? now : figures(book, now.cash.minor, now.card.minor, now.held.minor - heldNow)
@@ -105,6 +119,9 @@ function potReasons(book: Book, pot: Pot, amount: number, heldNow: number, today
   }
   const found: Reason[] = []
   if (left < pot.floor && amount > 0) found.push(reason('below-floor', 'warn', pot.floor - left))
+  const ahead = amount > heldNow ? dueAhead(book, purchase, pot, today) : []
+  const owed = ahead.reduce((sum, due) => sum + due.amount.minor, 0)
+  if (owed > left) found.push({ ...reason('renewal-ahead', 'warn', owed - left), ahead })
   if (notes > 0) found.push(reason('uses-notes', 'allow'))
   return found.length > 0 ? found : [reason('fits', 'allow')]
 }

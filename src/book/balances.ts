@@ -1,5 +1,5 @@
 import { type Money, ofMinor } from '../money/money.ts'
-import { type Book, balanceOf } from './book.ts'
+import { type Book, balanceOf, sidesAt } from './book.ts'
 import type { PotId } from './ids.ts'
 
 /**
@@ -18,7 +18,12 @@ export interface PotBalance {
 
 /** Every pot's figures, in the household's order of pots. */
 export function balances(book: Book): ReadonlyMap<PotId, PotBalance> {
-  return new Map(book.household.pots.map((pot) => [pot.id, potBalance(book, pot.id)]))
+  return new Map(
+    book.household.pots.map((pot, place) => {
+      const { cash, card, held } = sidesAt(book, place)
+      return [pot.id, figures(book, cash, card, held)]
+    }),
+  )
 }
 
 /** One pot's figures. @throws BookError `unknown-pot` */
@@ -28,7 +33,9 @@ export function potBalance(book: Book, pot: PotId): PotBalance {
 
 /** The figures that follow from a pot's three balances in minor units. */
 export function figures(book: Book, cash: number, card: number, held: number): PotBalance {
-  const of = (minor: number): Money => ofMinor(book.household.currency, minor)
+  const { currency } = book.household
+  // The book checked its currency and every amount when it took them in; this runs for every pot at every look.
+  const of = (minor: number): Money => ({ currency, minor: minor + 0 })
   const spokenFor = Math.max(0, held - card)
   return {
     cash: of(cash),

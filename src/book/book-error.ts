@@ -19,6 +19,20 @@ export type BookErrorCode =
   | 'not-reversible'
   | 'order-already-charged'
   | 'unknown-version'
+  | 'bad-split'
+  | 'zero-order'
+  | 'bad-rate'
+  | 'bad-renewal'
+  | 'bad-instalments'
+  | 'month-closed'
+  | 'month-open'
+  | 'month-not-over'
+  | 'bad-reason'
+  | 'bad-count'
+  | 'unknown-piece'
+  | 'left-changes'
+  | 'line-posted'
+  | 'not-agreed'
 
 /** Something the book will not take. `code` says why; `message` says what to do. */
 export class BookError extends Error {

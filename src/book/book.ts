@@ -1,5 +1,6 @@
 import { BookError } from './book-error.ts'
 import { checkEntry } from './check-entry.ts'
+import { checkOpen } from './closed-through.ts'
 import type { Entry, PlaceAccount, Posting, PurposeAccount } from './entry.ts'
 import { checkHousehold, type Household } from './household.ts'
 import type { EntryId, OrderId } from './ids.ts'
@@ -10,8 +11,10 @@ import type { EntryId, OrderId } from './ids.ts'
  */
 export interface Book {
   readonly household: Household
-  /** How many entries this book holds. */
+  /** How many entries are at hand in this book. */
   readonly length: number
+  /** How many earlier ones are in its balances only; 0 for a book opened with all its entries. */
+  readonly before: number
   /** Every account's balance in minor units, at `slots.get(account)`. @internal */
   readonly sums: Float64Array
   /** @internal */
@@ -25,6 +28,8 @@ interface Log {
   readonly byId: Map<EntryId, number>
   readonly byOrder: Map<OrderId, number[]>
   readonly reversedBy: Map<EntryId, number>
+  /** Where months were closed or opened again. */
+  readonly closings: number[]
 }
 
 /**
@@ -36,13 +41,44 @@ interface Log {
 export function openBook(household: Household, entries: Iterable<Entry>): Book {
   checkHousehold(household)
   const slots = slotsOf(household)
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map() }
+  const log = newLog()
   const sums = new Float64Array(slots.size)
   // By id is by time made, so what an entry names (an order, a reversed entry) comes before it.
   for (const entry of [...entries].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))) {
     record(log, slots, sums, entry)
   }
-  return { household, length: log.entries.length, sums, slots, log }
+  return { household, length: log.entries.length, before: 0, sums, slots, log }
+}
+
+/**
+ * Opens a book at its latest entries, from balances that were kept: in the same time for a book of any length. What
+ * needs an entry that is not at hand fails as it does for one that does not exist; open the whole book for that.
+ *
+ * @param at the balances after the last entry, in minor units by account, and how many entries are not at hand
+ * @param entries those at hand, in the order the book took them in; what they name need not be among them
+ * @throws BookError `bad-household`; `unknown-pot`, `unknown-account` for a balance of none; `bad-*`, `unbalanced`
+ */
+export function openBookAt(
+  household: Household,
+  at: { readonly sums: Readonly<Record<string, number>>; readonly before: number },
+  entries: Iterable<Entry>,
+): Book {
+  checkHousehold(household)
+  const slots = slotsOf(household)
+  const log = newLog()
+  const folded = new Float64Array(slots.size)
+  for (const entry of entries) record(log, slots, folded, entry, 'may-be-elsewhere')
+  return { household, length: log.entries.length, before: at.before, sums: sumsIn(slots, at.sums), slots, log }
+}
+
+/** Every balance that is not zero, in minor units by account: what `openBookAt` starts from. */
+export function sumsOf(book: Book): Record<string, number> {
+  const found: Record<string, number> = {}
+  for (const [account, slot] of book.slots) {
+    const sum = book.sums[slot] ?? 0
+    if (sum !== 0) found[account] = sum
+  }
+  return found
 }
 
 /**
@@ -50,18 +86,33 @@ export function openBook(household: Household, entries: Iterable<Entry>): Book {
  * is harmless.
  *
  * @throws BookError `unbalanced`, `sides-disagree`, `unknown-pot`, `unknown-account`, `unknown-order`, `unknown-entry`,
- *   `already-reversed`, `not-reversible`, `id-reused` (another entry under the same id), `bad-date`, `bad-amount`
+ *   `already-reversed`, `not-reversible`, `id-reused` (another entry under the same id), `bad-date`, `bad-amount`,
+ *   `month-closed` (dated in a closed month: date it by `datedFor`)
  */
 export function append(book: Book, entry: Entry): Book {
+  if (!findEntry(book, entry.id)) checkOpen(book, entry)
   const log = book.log.entries.length === book.length ? book.log : branch(book)
   const sums = book.sums.slice()
   if (!record(log, book.slots, sums, entry)) return book
   return { ...book, length: book.length + 1, sums, log }
 }
 
-/** The same entries under changed household settings (a pot renamed, a rule changed). @throws what `openBook` throws */
+/**
+ * The same entries under changed household settings (a pot renamed, a rule changed, a pot added).
+ *
+ * @throws BookError `bad-household`; `unknown-pot`, `unknown-account` when one that entries name is gone
+ */
 export function withHousehold(book: Book, household: Household): Book {
-  return openBook(household, entriesOf(book))
+  checkHousehold(household)
+  const slots = slotsOf(household)
+  const gone = [...book.slots.keys()].filter((account) => !slots.has(account))
+  // A pot that was never used may go; one that was used is archived instead.
+  if (gone.length > 0) {
+    for (const entry of entriesOf(book)) {
+      for (const posting of [...entry.postings, ...entry.places]) slotOf(slots, posting.account)
+    }
+  }
+  return { ...book, household, slots, sums: sumsIn(slots, sumsOf(book)) }
 }
 
 /** The book's entries in the order they were taken in. */
@@ -94,13 +145,39 @@ export function entriesOfOrder(book: Book, order: OrderId): Entry[] {
   return found
 }
 
+/** All entries of one order, oldest first: also those that were taken back, and what took them back. */
+export function historyOfOrder(book: Book, order: OrderId): Entry[] {
+  const places = (book.log.byOrder.get(order) ?? []).flatMap((index) => {
+    const entry = book.log.entries[index]
+    const back = entry ? book.log.reversedBy.get(entry.id) : undefined
+    return back === undefined ? [index] : [index, back]
+  })
+  return places
+    .filter((index) => index < book.length)
+    .sort((a, b) => a - b)
+    .map((index) => book.log.entries[index])
+    .filter((entry) => entry !== undefined)
+}
+
 /** An account's balance in minor units. @throws BookError `unknown-account` */
 export function balanceOf(book: Book, account: PurposeAccount | PlaceAccount): number {
   return book.sums[slotOf(book.slots, account)] ?? 0
 }
 
+/**
+ * The three balances of the pot at a place among the household's pots, in minor units. Their slots follow one another,
+ * so that all pots are read without a search.
+ */
+export function sidesAt(book: Book, place: number): { cash: number; card: number; held: number } {
+  const slot = COMMON.length + 3 * place
+  return { cash: book.sums[slot] ?? 0, card: book.sums[slot + 1] ?? 0, held: book.sums[slot + 2] ?? 0 }
+}
+
+/** Accounts every book has. */
+const COMMON = ['on-order', 'unplaced', 'outside', 'over-short', 'notes', 'world'] as const
+
 function slotsOf(household: Household): Map<string, number> {
-  const names = ['on-order', 'unplaced', 'outside', 'over-short', 'notes', 'world']
+  const names: string[] = [...COMMON]
   for (const pot of household.pots) names.push(`cash:${pot.id}`, `card:${pot.id}`, `held:${pot.id}`)
   for (const account of household.accounts) names.push(`${account.kind}:${account.id}`)
   return new Map(names.map((name, index) => [name, index]))
@@ -116,7 +193,13 @@ function slotOf(slots: ReadonlyMap<string, number>, account: string): number {
 }
 
 /** Checks an entry wholly before it changes anything; false when it is there already. */
-function record(log: Log, slots: ReadonlyMap<string, number>, sums: Float64Array, entry: Entry): boolean {
+function record(
+  log: Log,
+  slots: ReadonlyMap<string, number>,
+  sums: Float64Array,
+  entry: Entry,
+  named: 'must-be-here' | 'may-be-elsewhere' = 'must-be-here',
+): boolean {
   const known = log.byId.get(entry.id)
   if (known !== undefined) {
     if (JSON.stringify(log.entries[known]) === JSON.stringify(entry)) return false
@@ -124,12 +207,13 @@ function record(log: Log, slots: ReadonlyMap<string, number>, sums: Float64Array
   }
   checkEntry(entry)
   const changes = [...entry.postings, ...entry.places].map((p) => [slotOf(slots, p.account), p.amount] as const)
-  checkReferences(log, entry)
+  if (named === 'must-be-here') checkReferences(log, entry)
   const index = log.entries.length
   for (const [slot, amount] of changes) sums[slot] = (sums[slot] ?? 0) + amount
   log.entries.push(entry)
   log.byId.set(entry.id, index)
   if (entry.kind === 'reversal') log.reversedBy.set(entry.reverses, index)
+  if (entry.kind === 'close' || entry.kind === 'reopen') log.closings.push(index)
   if ('order' in entry) {
     const list = log.byOrder.get(entry.order)
     if (list) list.push(index)
@@ -170,8 +254,18 @@ function mirrors(a: readonly Posting<string>[], b: readonly Posting<string>[]): 
 }
 
 function branch(book: Book): Log {
-  const log: Log = { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map() }
+  const log = newLog()
   const sums = new Float64Array(book.slots.size)
-  for (const entry of entriesOf(book)) record(log, book.slots, sums, entry)
+  for (const entry of entriesOf(book)) record(log, book.slots, sums, entry, 'may-be-elsewhere')
   return log
+}
+
+function newLog(): Log {
+  return { entries: [], byId: new Map(), byOrder: new Map(), reversedBy: new Map(), closings: [] }
+}
+
+function sumsIn(slots: ReadonlyMap<string, number>, sums: Readonly<Record<string, number>>): Float64Array {
+  const found = new Float64Array(slots.size)
+  for (const [account, sum] of Object.entries(sums)) found[slotOf(slots, account)] = sum
+  return found
 }

@@ -8,6 +8,7 @@ declare const brand: unique symbol
 export type CalendarDate = string & { readonly [brand]: 'CalendarDate' }
 
 const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/
+const DAY_MS = 86_400_000
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
 
 /** Whether a text is a real day of the Gregorian calendar in the form `YYYY-MM-DD` (RFC 3339 full-date). */
@@ -27,6 +28,22 @@ export function isCalendarDate(text: string): text is CalendarDate {
 export function calendarDate(text: string): CalendarDate {
   if (isCalendarDate(text)) return text
   throw new BookError('bad-date', `"${text}" is not a day. Write it as YYYY-MM-DD, such as 2026-12-04.`)
+}
+
+/**
+ * The day a number of days later (earlier, when negative).
+ *
+ * @throws BookError `bad-date` beyond the years 0 to 9999
+ * @example addDays(calendarDate('2028-02-28'), 1) // '2028-02-29'
+ */
+export function addDays(date: CalendarDate, days: number): CalendarDate {
+  return calendarDate(new Date((dayNumber(date) + days) * DAY_MS).toISOString().slice(0, 10))
+}
+
+/** Days since 1 January 1970: two dates' numbers differ by the days between them. */
+export function dayNumber(date: CalendarDate): number {
+  // Both ways go through UTC, where every day has the same length.
+  return Date.parse(`${date}T00:00:00Z`) / DAY_MS
 }
 
 /** Writes a day out for a reader: `sayDate('2026-12-04', 'en-GB')` is `Friday 4 December`. */

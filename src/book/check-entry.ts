@@ -1,5 +1,6 @@
 import { BookError } from './book-error.ts'
 import { isCalendarDate } from './calendar-date.ts'
+import { checkKind } from './check-kind.ts'
 import type { Entry, Posting } from './entry.ts'
 import { isUuidV7 } from './ids.ts'
 
@@ -8,7 +9,7 @@ import { isUuidV7 } from './ids.ts'
  * that do not sum to zero, or two ledgers that disagree (notes must move with the cash sides, accounts with the card
  * sides and unplaced money).
  *
- * @throws BookError `bad-id`, `bad-date`, `bad-amount`, `unbalanced`, `sides-disagree`, `unknown-version`
+ * @throws BookError `bad-id`, `bad-date`, `bad-amount`, `unbalanced`, `sides-disagree`, `left-changes`, `unknown-version`
  */
 export function checkEntry(entry: Entry): void {
   if (entry.version !== 1) {
@@ -24,6 +25,7 @@ export function checkEntry(entry: Entry): void {
     throw new BookError('unbalanced', `The postings of entry ${entry.id} do not sum to zero, so it cannot be kept.`)
   }
   checkSides(entry)
+  checkKind(entry)
 }
 
 function sumOf(entry: Entry, postings: readonly Posting<string>[]): number {

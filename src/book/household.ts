@@ -1,7 +1,10 @@
 import { type CurrencyCode, isCurrencyCode } from '../money/currency.ts'
 import { BookError } from './book-error.ts'
 import type { CalendarDate } from './calendar-date.ts'
+import { planningFault } from './check-planning.ts'
 import { type AccountId, isSlug, type PotId } from './ids.ts'
+import { type OrderRules, type Renewal, renewalFault } from './ordering.ts'
+import type { Earner, Planning, PotPlan } from './planning.ts'
 
 /** *everyday*: a regular purpose; *sinking*: a known cost with a due date; *reserve*: for emergencies. */
 export type PotKind = 'everyday' | 'sinking' | 'reserve'
@@ -23,6 +26,7 @@ export interface Pot {
   readonly fill: { readonly cash: number; readonly card: number }
   /** An archived pot keeps its history and takes no new orders or fills. */
   readonly archived: boolean
+  readonly plan?: PotPlan
 }
 
 /** A bank account or a credit card with a statement of its own. */
@@ -43,6 +47,12 @@ export interface Household {
   readonly accounts: readonly RealAccount[]
   /** Pay dates to come, ascending (from `payDates`, or by hand); `assess` names the next fill from them. */
   readonly payDates: readonly CalendarDate[]
+  /** Whose pay the household lives on; the plan room works pay dates out from them, as far ahead as it needs. */
+  readonly earners?: readonly Earner[]
+  readonly planning?: Planning
+  /** Subscriptions and other orders that come again by themselves. */
+  readonly renewals?: readonly Renewal[]
+  readonly ordering?: OrderRules
 }
 
 /**
@@ -80,10 +90,12 @@ function firstFault(h: Household): string | null {
     accounts.add(account.id)
   }
   if (h.accounts.length === 0) return 'A household needs one bank account at least; add the one its card is paid from.'
+  const renewal = renewalFault(h.renewals ?? [], (id) => h.pots.some((p) => p.id === id))
+  if (renewal) return renewal
   for (let i = 1; i < h.payDates.length; i++) {
     if ((h.payDates[i - 1] ?? '') >= (h.payDates[i] ?? '')) return 'Pay dates must be in order, each one once.'
   }
-  return null
+  return planningFault(h)
 }
 
 /** Whether a pot keeps money on a side. */

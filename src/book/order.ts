@@ -1,9 +1,10 @@
 import type { Money } from '../money/money.ts'
 import type { Book } from './book.ts'
 import { BookError } from './book-error.ts'
-import type { AdjustEntry, OrderEntry, OrderLine, Stamp } from './entry.ts'
+import type { AdjustEntry, OrderEntry, OrderLine, Posting, PurposeAccount, Stamp } from './entry.ts'
 import { findPot } from './household.ts'
 import type { OrderId, PotId } from './ids.ts'
+import type { OrderDetails } from './order-details.ts'
 import { orderState } from './order-state.ts'
 import { entryBase, takeAmount } from './posting.ts'
 
@@ -14,12 +15,14 @@ export interface Purchase {
   readonly lines: readonly { readonly pot: PotId; readonly amount: Money }[]
   /** An order tagged before whose total or pots changed: its present hold is replaced, not doubled. */
   readonly order?: OrderId
+  /** What else the entry is to keep: items, another currency, a margin, instalments. `purchaseOf` makes it. */
+  readonly details?: OrderDetails
 }
 
 /**
  * The entry that holds an order's money in its pots. It does not ask whether the pots allow it: `tagOrder` does.
  *
- * @throws BookError `bad-lines`, `unknown-pot`, `archived-pot`, `currency-mismatch`, `bad-amount`
+ * @throws BookError `bad-lines`, `unknown-pot`, `archived-pot`, `currency-mismatch`, `bad-amount`, `zero-order`
  */
 export function holdOrder(
   book: Book,
@@ -29,8 +32,9 @@ export function holdOrder(
   goOnReason?: string,
 ): OrderEntry {
   const lines = takeLines(book, purchase)
+  refuseZero(purchase, lines)
   const base = entryBase(stamp, holdPostings(lines.map((l) => [l.pot, l.amount] as const)), [])
-  return { ...base, kind: 'order', order, shop: purchase.shop, lines, ...reasonOf(goOnReason) }
+  return { ...base, kind: 'order', order, shop: purchase.shop, lines, ...extras(purchase, goOnReason) }
 }
 
 /**
@@ -53,9 +57,16 @@ export function adjustOrder(
     )
   }
   const lines = takeLines(book, purchase)
+  refuseZero(purchase, lines)
   const change = new Map<PotId, number>(state.parts.map((p) => [p.pot, -p.held]))
   for (const line of lines) change.set(line.pot, (change.get(line.pot) ?? 0) + line.amount)
-  return { ...entryBase(stamp, holdPostings([...change]), []), kind: 'adjust', order, lines, ...reasonOf(goOnReason) }
+  return {
+    ...entryBase(stamp, holdPostings([...change]), []),
+    kind: 'adjust',
+    order,
+    lines,
+    ...extras(purchase, goOnReason),
+  }
 }
 
 /**
@@ -76,7 +87,14 @@ export function takeLines(book: Book, purchase: Purchase): OrderLine[] {
   return [...sums].map(([pot, amount]) => ({ pot, amount }))
 }
 
-function holdPostings(changes: readonly (readonly [PotId, number])[]) {
+/** An order of nothing holds nothing: no pot pays for it, and nothing would ever be charged. */
+function refuseZero(purchase: Purchase, lines: readonly OrderLine[]): void {
+  if (purchase.details?.instalments || lines.some((l) => l.amount > 0)) return
+  throw new BookError('zero-order', 'This order costs the card nothing, so no pot has to pay for it.')
+}
+
+/** Postings that raise or lower what pots hold. */
+export function holdPostings(changes: readonly (readonly [PotId, number])[]): Posting<PurposeAccount>[] {
   const sum = changes.reduce((total, [, amount]) => total + amount, 0)
   return [
     ...changes.map(([pot, amount]) => ({ account: `held:${pot}` as const, amount })),
@@ -84,7 +102,10 @@ function holdPostings(changes: readonly (readonly [PotId, number])[]) {
   ]
 }
 
-function reasonOf(goOnReason: string | undefined): { goOnReason?: string } {
+function extras(
+  { details }: Purchase,
+  goOnReason: string | undefined,
+): { goOnReason?: string; details?: OrderDetails } {
   const reason = goOnReason?.trim()
-  return reason ? { goOnReason: reason } : {}
+  return { ...(reason ? { goOnReason: reason } : {}), ...(details ? { details } : {}) }
 }

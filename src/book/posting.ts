@@ -9,9 +9,14 @@ export function entryBase(
   postings: readonly Posting<PurposeAccount>[],
   places: readonly Posting<PlaceAccount>[],
 ): EntryBase {
-  const { id, device, date, note } = stamp
+  const { id, device, date, note, line, happened } = stamp
   const head = { id, version: 1, device, date, postings: postings.filter(moves), places: places.filter(moves) } as const
-  return note === undefined ? head : { ...head, note }
+  return {
+    ...head,
+    ...(note === undefined ? {} : { note }),
+    ...(line === undefined ? {} : { line }),
+    ...(happened === undefined ? {} : { happened }),
+  }
 }
 
 /** The place a bank account or credit card is posted to. */

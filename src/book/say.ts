@@ -23,6 +23,7 @@ const JUDGEMENT: Record<Reason['code'], SentenceKey> = {
   'below-floor': 'reason_below_floor',
   'below-zero': 'reason_below_zero',
   'cash-only': 'reason_cash_only',
+  'renewal-ahead': 'reason_renewal_ahead',
 }
 
 /**
@@ -51,6 +52,7 @@ export function sayReason(household: Household, reason: Reason, speech: Speech =
       short: text(reason.short),
       notes: text(reason.notesSpokenFor),
       floor: text(ofMinor(household.currency, pot.floor)),
+      ahead: sayAhead(reason, speech),
     }),
   ]
   if (reason.nextFill && reason.outcome !== 'allow' && reason.code !== 'cash-only') {
@@ -62,6 +64,18 @@ export function sayReason(household: Household, reason: Reason, speech: Speech =
     )
   }
   return said.join(' ')
+}
+
+/** "Film club 12.99 on Friday 4 December and Cloud storage 3.50 on Saturday 5 December" */
+function sayAhead(reason: Reason, speech: Speech): string {
+  const said = (reason.ahead ?? []).map((due) =>
+    fillIn(speech.sentence('reason_due'), {
+      name: due.name,
+      amount: formatAmount(due.amount, speech.locale),
+      date: sayDate(due.date, speech.locale),
+    }),
+  )
+  return new Intl.ListFormat(speech.locale, { type: 'conjunction' }).format(said)
 }
 
 /** Puts values into a sentence's `{names}`. A name without a value stays as it is, so that a gap is seen. */

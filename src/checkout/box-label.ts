@@ -1,7 +1,8 @@
+import { type Box, childBox } from './box.ts'
 import { nameOf } from './dom.ts'
 import { isCount, type Meaning } from './label.ts'
 import type { Liveness } from './liveness.ts'
-import type { Box, PageText } from './page-text.ts'
+import type { PageText } from './page-text.ts'
 import type { SetAside } from './set-aside.ts'
 import type { Item, Stream, Words } from './stream.ts'
 import type { Vocabulary } from './vocabulary.ts'
@@ -25,6 +26,9 @@ export interface Context {
 /** The label that a box gives to one of its amounts; null when the box has no words for it. */
 export function labelWithin(context: Context, box: Box, index: number): Label | null {
   const [from, to] = context.stream.within(box)
+  // The words of a column of values ("by post") are no labels of the amounts below them.
+  const beside = box.parent?.first?.next === box ? besideColumn(context, box.parent, index) : null
+  if (beside) return beside
   if (to - from <= 60) {
     const items = neighbours(context, from, to)
     const column = columnLabel(context, items, index)
@@ -100,6 +104,40 @@ function bestLabel(context: Context, nearestFirst: readonly Words[]): Label {
   return { text: (item ?? nearestFirst[0])?.text ?? '', meaning: item ? context.means(item) : null }
 }
 
+/** Two boxes with as many rows each, labels in the first, values in the second: what stands in the same row of the first. */
+function besideColumn(context: Context, box: Box, index: number): Label | null {
+  const labels = box.first
+  const values = labels?.next
+  if (!labels || !values || values.next || box.name === 'tr') return null
+  const heads = childrenOf(labels)
+  const cells = childrenOf(values)
+  if (heads.length < 3 || heads.length !== cells.length || labels.name !== values.name) return null
+  const place = cells.findIndex((cell) => isWithin(context, cell, index))
+  const head = heads[place]
+  // A first column with amounts is no column of labels.
+  if (!head || heads.some((each) => wordsIn(context, each).length === 0 || hasFigure(context, each))) return null
+  return bestLabel(context, wordsIn(context, head).reverse())
+}
+
+function childrenOf(box: Box): Box[] {
+  const children: Box[] = []
+  for (let child = box.first; child; child = child.next) children.push(child)
+  return children
+}
+
+function isWithin({ stream }: Context, box: Box, index: number): boolean {
+  const [from, to] = stream.within(box)
+  return index >= from && index < to
+}
+
+function wordsIn(context: Context, box: Box): Words[] {
+  return neighbours(context, ...context.stream.within(box)).filter((item) => item.kind === 'words')
+}
+
+function hasFigure(context: Context, box: Box): boolean {
+  return neighbours(context, ...context.stream.within(box)).some((item) => item.kind === 'figure')
+}
+
 /** Labels first, then as many amounts: two columns. The n-th goes with the n-th. */
 function columnLabel(context: Context, items: readonly Item[], index: number): Label | null {
   const firstFigure = items.findIndex((item) => item.kind === 'figure')
@@ -123,12 +161,21 @@ function columnHeading(context: Context, row: Box, index: number): Label | null 
   const place = cellsOf(row.element).indexOf(cell.element)
   const heading = previousRow(row.element)
   const cells = heading ? cellsOf(heading) : []
-  const box =
-    cells.length === cellsOf(row.element).length ? context.page.boxOf.get(cells[place] ?? row.element) : undefined
+  const head = heading && cells.length === cellsOf(row.element).length ? rowBox(row, heading) : null
+  const box = head && childBox(head, cells[place] ?? row.element)
   if (!box) return null
   const [from, to] = context.stream.within(box)
   const words = neighbours(context, from, to).filter((item) => item.kind === 'words')
   return words.length > 0 ? bestLabel(context, words) : null
+}
+
+/** The box of a row beside this one, or in the section before its own. */
+function rowBox(row: Box, other: Element): Box | null {
+  const section = row.parent
+  if (!section) return null
+  const before = row.element.parentElement?.previousElementSibling
+  const home = other.parentElement === before && before && section.parent ? childBox(section.parent, before) : section
+  return home && childBox(home, other)
 }
 
 function cellsOf(row: Element): Element[] {

@@ -1,4 +1,5 @@
-import { saysLater, type TotalContext } from './add-up.ts'
+import { type PricedRow, saysLater, type TotalContext } from './add-up.ts'
+import { isDisguised } from './disguise.ts'
 import type { Evidence, ReadAmount } from './reading.ts'
 import { type Candidate, rankTotals } from './total.ts'
 
@@ -21,7 +22,7 @@ const MOST_EVIDENCE = 20
  * @param orders whether the page has a control that places the order; then nothing can be "calculated later"
  */
 export function chooseTotal(context: TotalContext, orders: boolean): TotalChoice {
-  const candidates = rankTotals(context)
+  const candidates = rankTotals(context).filter((each) => each.score < LOWEST || !showsOtherwise(context, each))
   const [best] = candidates
   if (!best || best.score < LOWEST)
     return { total: null, candidate: null, evidence: setAside(candidates, 'too little speaks for it') }
@@ -63,8 +64,44 @@ function obstacleTo(
   if (best.closure?.left.some((term) => term.role === 'credit')) {
     return 'a credit is taken off after it, and the page does not say what remains'
   }
+  if (isSplit(context, best)) return 'it is split into two sums behind it, and nothing known says which is charged now'
   const later = orders || context.confirmation ? null : saysLater(context, best.row)
   return later === null ? null : `not final: "${later}"`
+}
+
+/** Whether a part of the amount is drawn so that nobody reads what is written. */
+function showsOtherwise({ page }: TotalContext, { row }: Candidate): boolean {
+  const { from, to } = row.figure
+  return page.leaves.slice(from, to + 1).some((leaf) => /\p{Nd}/u.test(leaf.text) && isDisguised(leaf.box.element))
+}
+
+const SUM_PARTS: ReadonlySet<PricedRow['meaning']> = new Set([
+  'items',
+  'net',
+  'shipping',
+  'tax',
+  'included',
+  'fee',
+  'tip',
+])
+
+// Labels, remarks and amounts between a total and the second of two sums that make it up.
+const SPLIT_REACH = 8
+
+/** Two sums right behind the total that make it up, and are no parts of it: a deposit, and what is left to pay later. */
+function isSplit({ rows, items, stream }: TotalContext, best: Candidate): boolean {
+  if (best.row.meaning === 'dueNow') return false
+  const at = rows.findIndex((row) => row.index === best.row.index)
+  const goods = items.map((item) => stream.within(item.box))
+  const behind = rows
+    .slice(at + 1, at + 5)
+    .filter((row) => row.value > 0 && !row.figure.struck && row.index - best.row.index <= SPLIT_REACH)
+    .filter((row) => !goods.some(([from, to]) => row.index >= from && row.index < to))
+  return behind.some((row, place) => {
+    const other = behind[place + 1]
+    if (!other || row.value + other.value !== best.row.value) return false
+    return !SUM_PARTS.has(row.meaning) && !SUM_PARTS.has(other.meaning)
+  })
 }
 
 /** Another amount with equal support: same strength, and neither or both proven by the arithmetic. */

@@ -1,3 +1,4 @@
+import type { Box } from './box.ts'
 import { attribute, drawnParent, fits, nameOf } from './dom.ts'
 import { lex } from './lexer.ts'
 import type { ControlKind } from './lexicon/index.ts'
@@ -9,6 +10,7 @@ import { plain, tidy } from './words.ts'
 /** A control that can be seen, with what its own words say. */
 export interface Control {
   readonly element: Element
+  readonly box: Box
   readonly words: string
   readonly kind: ControlKind
   /** `aria-disabled`: the page calls it disabled, but it can still be pressed. */
@@ -30,6 +32,9 @@ const MOST_ASKED = 200
  * @example controlKind('Jetzt zahlungspflichtig bestellen', words) // 'pays'
  */
 export function controlKind(label: string, words: Vocabulary): ControlKind | null {
+  // Most controls of a page are links with no word that is known: their money need not be found.
+  const whole = plain(label)
+  if (/^[\x20-\x7e]*$/.test(whole) && !words.controls.mayKnow(whole)) return null
   const text = plain(withoutMoney(label)).replace(/^[^\p{L}\p{M}]+|[^\p{L}\p{M}]+$/gu, '')
   if (text === '' || text.length > LONGEST_WORDS) return null
   let best: { kind: ControlKind; length: number } | null = null
@@ -58,31 +63,68 @@ function withoutMoney(label: string): string {
 /** Every control of the page whose words say something known. Controls that are hidden or disabled are left out. */
 export function readControls(page: PageText, words: Vocabulary, sight: Sight): Control[] {
   const found: Control[] = []
-  const packed = packings(page)
   const kinds = new Map<string, ControlKind | null>()
   const asked = new Map<ControlKind, number>()
-  for (const element of page.controls.slice(0, MOST_CONTROLS)) {
-    const label = ownWords(page, element)
+  for (const [index, box] of page.controls.slice(0, MOST_CONTROLS).entries()) {
+    const { element } = box
+    const label = ownWords(page, box)
     if (!kinds.has(label)) kinds.set(label, label === '' ? null : controlKind(label, words))
     const kind = kinds.get(label)
     if (!kind) continue
     if (kind !== 'other' && kind !== 'addToCart') {
       const count = asked.get(kind) ?? 0
       asked.set(kind, count + 1)
-      if (count >= MOST_ASKED || packed.has(element) || !isOpenToPress(element, sight)) continue
+      if (count >= MOST_ASKED || isPacking(page, index) || !isOpenToPress(element, sight)) continue
+      if (isMerelyCustom(element) && (!saysOnly(label, kind, words) || holdsParts(page, box))) continue
     }
     const isLink = nameOf(element) === 'a' || attribute(element, 'role') === 'link'
     const calledDisabled = attribute(element, 'aria-disabled') === 'true'
     const toCheckout = words.controls.longest(plain(label)).has('toCheckout')
-    found.push({ element, words: label, kind, calledDisabled, isLink, toCheckout })
+    found.push({ element, box, words: label, kind, calledDisabled, isLink, toCheckout })
   }
   return found
 }
 
+// What a custom element holds that no button holds: then it is a part of the page.
+const PARTS: ReadonlySet<string> = new Set([
+  'h1',
+  'h2',
+  'h3',
+  'h4',
+  'p',
+  'div',
+  'section',
+  'li',
+  'td',
+  'dd',
+  'dt',
+  'form',
+])
+
+/** A custom element that neither its name nor an attribute calls a button. Most of them lay out the page. */
+function isMerelyCustom(element: Element): boolean {
+  const name = nameOf(element)
+  if (!name.includes('-') || /button|btn|submit|cta/.test(name)) return false
+  return ['role', 'tabindex', 'onclick', 'href'].every((each) => attribute(element, each) === null)
+}
+
+/** Whether these words are all that is said: `<buy-now>Pay now</buy-now>`, but not `<sum-label>Left to pay:</sum-label>`. */
+function saysOnly(label: string, kind: ControlKind, words: Vocabulary): boolean {
+  const text = plain(withoutMoney(label))
+  return words.controls.longest(text).get(kind)?.length === text.length
+}
+
+function holdsParts(page: PageText, outer: Box): boolean {
+  return page.leaves.slice(outer.from, outer.to).some((leaf) => {
+    for (let box: Box | null = leaf.box; box && box !== outer; box = box.parent) if (PARTS.has(box.name)) return true
+    return false
+  })
+}
+
 /** The control's accessible name as far as it is its own: what it shows, else what its label attributes say. */
-function ownWords(page: PageText, element: Element): string {
-  const box = page.boxOf.get(element)
-  if (!box || box.to - box.from > 12) return ''
+function ownWords(page: PageText, box: Box): string {
+  const { element } = box
+  if (box.to - box.from > 12) return ''
   const shown = page.leaves.slice(box.from, box.to).map((leaf) => leaf.text)
   const text = tidy(shown.join(' '))
   if (/\p{L}/u.test(text)) return text
@@ -112,15 +154,9 @@ function isInert(element: Element): boolean {
   return false
 }
 
-/** What a control is packed in: then the control inside is pressed, not the packing. */
-function packings(page: PageText): ReadonlySet<Element> {
-  const outer = new Set<Element>()
-  for (const control of page.controls) {
-    let box = page.boxOf.get(control)?.parent ?? null
-    while (box && !outer.has(box.element)) {
-      outer.add(box.element)
-      box = box.parent
-    }
-  }
-  return outer
+/** Whether another control lies inside: then that one is pressed, not its packing. In drawn order it comes next. */
+function isPacking({ controls }: PageText, index: number): boolean {
+  const own = controls[index]
+  for (let box = controls[index + 1]?.parent ?? null; box; box = box.parent) if (box === own) return true
+  return false
 }

@@ -1,7 +1,10 @@
-import { attribute, isInput, isSelect, ownNames } from './dom.ts'
+import { type Box, boxNamed } from './box.ts'
+import { whole } from './count-words.ts'
+import { attribute, attributeNames, isInput, isSelect, ownNames } from './dom.ts'
 import type { Liveness } from './liveness.ts'
+import { notesOf } from './notes.ts'
 import type { PageCurrency } from './page-currency.ts'
-import type { Box, PageText } from './page-text.ts'
+import type { PageText } from './page-text.ts'
 import type { Pricer } from './pricer.ts'
 import type { Row } from './rows.ts'
 import type { Stream } from './stream.ts'
@@ -25,9 +28,6 @@ export interface Count {
   readonly named: boolean
 }
 
-const TIMES =
-  /^(\d{1,3})\s*[x×]$|^[x×]\s*(\d{1,3})$|^(\d{1,3})\s*[x×]\s+\p{L}|[\p{L}\p{P}\d]\s+[x×]\s*(\d{1,3})$|^[(（]?[x×]\s*(\d{1,3})[)）]?$|[(（][x×]?\s*(\d{1,3})\s*[x×]?[)）]$/u
-
 const COUNT_FIELDS = /qty|quant|menge|anzahl|qte|aantal|cantidad|count|pieces/i
 
 export const MOST_CLIMBS = 8
@@ -35,41 +35,25 @@ export const MOST_CLIMBS = 8
 export function countsInText({ stream, words, live }: ItemContext): Count[] {
   const counts: Count[] = []
   for (const [index, item] of stream.items.entries()) {
-    if (item.kind !== 'words' || item.text.length > 120 || !/\d/.test(item.text)) continue
-    const quantity = quantityIn(item.text, words)
-    if (quantity !== null && live.words(index))
-      counts.push({ box: item.box, quantity, named: /\p{L}{2}/u.test(withoutCount(item.text, words)) })
+    const count = item.kind === 'words' ? notesOf(item, words).count : null
+    if (count && live.words(index)) counts.push({ box: item.box, ...count })
   }
   return counts
 }
 
-/** "Qty: 2", "2 ×", "Mug × 2", "3 pcs"; null when the text gives no count. */
-function quantityIn(text: string, words: Vocabulary): number | null {
-  const times = TIMES.exec(text)
-  const number = times?.slice(1).find((group) => group !== undefined)
-  if (number) return whole(number)
-  const named = words.quantity.first(plain(text))
-  if (!named) return null
-  const flat = plain(text)
-  const after = /^[\s:.=(]*[x×]?\s*(\d{1,3})(?!\d|[.,]\d)/u.exec(flat.slice(named.at + named.length))?.[1]
-  const before = /(?:^|\s)(\d{1,3})\s*$/u.exec(flat.slice(0, named.at))?.[1]
-  return whole(after ?? before ?? '')
-}
-
-function whole(digits: string): number | null {
-  const number = Number.parseInt(digits, 10)
-  return Number.isInteger(number) && number > 0 && number < 1000 ? number : null
-}
-
 export function countsInFields({ page }: ItemContext): Count[] {
   const counts: Count[] = []
-  for (const field of page.fields) {
-    const named = COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
+  for (const box of page.fields) {
+    const field = box.element
+    // A field without a name counts only if it takes numbers.
+    const named =
+      attributeNames(field).length > 0 &&
+      COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
+    if (!named && !isInput(field)) continue
     const value = isInput(field) ? field.value : isSelect(field) ? (field.options[field.selectedIndex]?.text ?? '') : ''
     const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
     const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null
-    const box = page.boxOf.get(field)
-    if (counting && quantity !== null && box) counts.push({ box, quantity, named: false })
+    if (counting && quantity !== null) counts.push({ box, quantity, named: false })
   }
   return counts
 }
@@ -77,29 +61,26 @@ export function countsInFields({ page }: ItemContext): Count[] {
 /** A whole number alone in a cell of a row that also has a name and a price, under a heading that says "quantity". */
 export function countsInTables(context: ItemContext, summary: ReadonlySet<number>): Count[] {
   const counts: Count[] = []
+  const headings = new Map<Box, readonly boolean[]>()
   for (const [index, item] of context.stream.items.entries()) {
     const text = item.kind === 'words' ? item.text : item.bare === 'integer' ? item.number : ''
     if (summary.has(index) || !/^\d{1,3}$/.test(text)) continue
-    const cell = closest(item.box, 'td')
-    const row = cell && closest(cell, 'tr')
+    const cell = boxNamed(item.box, 'td', MOST_CLIMBS)
+    const row = cell && boxNamed(cell, 'tr', MOST_CLIMBS)
+    const table = row && boxNamed(row, 'table', MOST_CLIMBS)
     const quantity = whole(text)
-    if (!cell || !row || quantity === null) continue
+    if (!cell || !table || quantity === null) continue
+    const counting = headings.get(table) ?? countingColumns(context, table)
+    headings.set(table, counting)
+    if (!counting.includes(true)) continue
     const place = Array.from(row.element.children).indexOf(cell.element)
-    const heading = closest(row, 'table')?.element.querySelector('tr')?.children[place]?.textContent ?? ''
-    if (context.words.quantity.first(plain(heading))) counts.push({ box: cell, quantity, named: false })
+    if (counting[place]) counts.push({ box: cell, quantity, named: false })
   }
   return counts
 }
 
-function closest(box: Box, name: string): Box | null {
-  let at: Box | null = box
-  for (let step = 0; at && step < MOST_CLIMBS; step += 1, at = at.parent) if (at.name === name) return at
-  return null
-}
-
-export function withoutCount(text: string, words: Vocabulary): string {
-  const flat = plain(text)
-  const quantity = words.quantity.first(flat)
-  if (quantity && quantity.at === 0) return text.slice(quantity.length).replace(/^[\s:.\d]+/u, '')
-  return text.replace(/^\d{1,3}\s*[x×]\s*|\s*[(（]?[x×]\s*\d{1,3}[)）]?$/gu, '').trim()
+/** Which columns of a table say in their heading that they count. */
+function countingColumns({ words }: ItemContext, table: Box): readonly boolean[] {
+  const heading = table.element.querySelector('tr')?.children ?? []
+  return Array.from(heading, (cell) => words.quantity.first(plain(cell.textContent ?? '')) !== null)
 }

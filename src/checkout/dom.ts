@@ -19,13 +19,25 @@ function isNode(value: unknown): value is Node {
   return isObject(value) && 'nodeType' in value
 }
 
-function callNatural(target: object, name: string, argument: string): unknown {
+function callNatural(target: object, name: string, ...rest: readonly string[]): unknown {
   const method = natural(target, name)
-  return typeof method === 'function' ? method.call(target, argument) : null
+  return typeof method === 'function' ? method.call(target, ...rest) : null
+}
+
+/** What one of an element's methods gives for a text, whatever the page has put over its name. */
+export function callOn(element: Element, method: 'querySelector', argument: string): unknown {
+  return callNatural(element, method, argument)
 }
 
 function typeOf(node: Node): unknown {
   return typeof node.nodeType === 'number' ? node.nodeType : natural(node, 'nodeType')
+}
+
+/** What kind of node it is: 1 an element, 3 a text, 9 a document, 11 a shadow root. */
+export function kindOf(node: Node): number {
+  if (typeof node.nodeType === 'number') return node.nodeType
+  const kind = natural(node, 'nodeType')
+  return typeof kind === 'number' ? kind : 0
 }
 
 /** Whether a node is an element, in any realm. */
@@ -73,6 +85,16 @@ export function attribute(element: Element, name: string): string | null {
   const value = callNatural(element, 'getAttribute', name)
   return typeof value === 'string' ? value : null
 }
+
+/** The names of an element's attributes. Empty for most elements, which is asked first because it is the cheaper question. */
+export function attributeNames(element: Element): readonly string[] {
+  if (typeof element.hasAttributes === 'function' && !element.hasAttributes()) return NONE
+  if (typeof element.getAttributeNames === 'function') return element.getAttributeNames()
+  const found = callNatural(element, 'getAttributeNames')
+  return Array.isArray(found) ? found.filter((name) => typeof name === 'string') : NONE
+}
+
+const NONE: readonly string[] = []
 
 /** The element's classes, id and name as one text, for the few hints that shops put nowhere else. */
 export function ownNames(element: Element): string {
@@ -161,6 +183,13 @@ export function drawnParent(node: Node): Element | null {
   return isDocument(parent) ? frameElementOf(parent) : null
 }
 
+/** The element a node's contents are drawn in: itself, the host of a shadow root, the frame of a document. */
+export function holderOf(node: Node): Element | null {
+  if (isElement(node)) return node
+  if ('host' in node && isElement(node.host)) return node.host
+  return isDocument(node) ? frameElementOf(node) : drawnParent(node)
+}
+
 function slotOf(node: Node): unknown {
   return 'assignedSlot' in node ? node.assignedSlot : null
 }
@@ -180,21 +209,24 @@ export function shadowOf(element: Element): ShadowRoot | null {
   return nameOf(element) === 'form' ? null : (element.shadowRoot ?? null)
 }
 
-/** The child nodes as the page is drawn: a host's shadow tree, a slot's assigned nodes (or its fallback). */
-export function drawnChildren(element: Element): Node[] {
-  const assigned = isSlot(element) ? element.assignedNodes() : []
-  if (assigned.length > 0) return assigned
-  const form = nameOf(element) === 'form'
-  const first = form ? natural(element, 'firstChild') : (element.shadowRoot ?? element).firstChild
-  const children: Node[] = []
-  for (let child = isNode(first) ? first : null; child; child = nextOf(child)) children.push(child)
-  return children
+/** The nodes that a slot shows in place of its own; empty where it shows its own. */
+export function assignedTo(element: Element): readonly Node[] {
+  return isSlot(element) ? element.assignedNodes() : NO_NODES
 }
 
-function nextOf(node: Node): Node | null {
-  if (node.nodeType === 3 || (isElement(node) && node.localName !== 'form' && typeof node.localName === 'string')) {
-    return node.nextSibling
-  }
+const NO_NODES: readonly Node[] = []
+
+/** The first child of an element or shadow root; `name` is the element's own. */
+export function firstOf(parent: Element | ShadowRoot, name: string): Node | null {
+  // Forms alone have their properties hidden by their fields.
+  if (name !== 'form') return parent.firstChild
+  const first = natural(parent, 'firstChild')
+  return isNode(first) ? first : null
+}
+
+/** The node that follows in the tree. */
+export function nextOf(node: Node, name: string): Node | null {
+  if (name !== 'form') return node.nextSibling
   const next = natural(node, 'nextSibling')
   return isNode(next) ? next : null
 }

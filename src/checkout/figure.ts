@@ -1,5 +1,7 @@
 import type { CurrencyMark } from '../money/currency-names.ts'
+import { digitByDigit, isDigit } from './digit-run.ts'
 import type { Token } from './lexer.ts'
+import { isGarbled, isReference } from './no-amount.ts'
 
 /** A token with its place on the page. */
 export interface PlacedToken extends Token {
@@ -32,6 +34,8 @@ const WHOLE = /^\d+(?:[.,' ٬]\d{3})*$/u
 const CENTS = /^\d{2}$/
 const BARE_DECIMAL = /^\d{1,3}(?:[.,' ٬]\d{3})*[.,٫]\d{2}$|^\d+[.,٫]\d{2}$/u
 
+const DASHED = /^\d+(?:[.,' ٬]\d{3})*[.,:] ?[-–—]+$/u
+
 /** The amount that starts at token `at`, whichever way it is split over nodes; null when none starts there. */
 export function findFigure(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
   const one = readOne(tokens, at, end)
@@ -48,12 +52,20 @@ export function findFigure(tokens: readonly PlacedToken[], at: number, end: numb
 function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find | null {
   const head = readHead(tokens, at, end)
   if (!head) return null
-  const amount: Amount = { number: head.number, negative: head.negative, marks: head.marks }
+  const amount: Amount = { number: head.number, negative: head.negative, marks: head.marks, dashed: false }
   let next = head.next
   for (let taken = 1; taken > 0 && next < end; next += taken) taken = extend(tokens, next, end, amount)
-  const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount.number)
+  const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount)
+  if (isGarbled(tokens[next - 1], next < end ? tokens[next] : undefined)) return null
   const percent = next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9
-  return bare === null || percent ? null : { from: at, to: next, range: false, money: { ...amount, bare } }
+  return bare === null || percent
+    ? null
+    : {
+        from: at,
+        to: next,
+        range: false,
+        money: { number: amount.number, negative: amount.negative, marks: amount.marks, bare },
+      }
 }
 
 /** An amount as far as it has been read. */
@@ -61,30 +73,36 @@ interface Amount {
   number: string
   negative: boolean
   readonly marks: CurrencyMark[]
+  /** A dash stands for the cents: `300,-` is money even without a mark. */
+  dashed: boolean
 }
 
 /** Takes what continues the amount - cents, a mark, a minus behind - and says how many tokens that were. */
 function extend(tokens: readonly PlacedToken[], at: number, end: number, amount: Amount): number {
   const token = tokens[at]
   if (!token || token.reach > 2) return 0
-  const before = tokens[at - 1]
   const following = at + 1 < end ? tokens[at + 1] : undefined
   const whole = WHOLE.test(amount.number)
   const cents = (digits: string): void => {
     amount.number = `${amount.number.replace(/\D/g, '')}.${digits}`
+  }
+  if (token.kind === 'number' && whole && amount.marks.length > 0 && areMinor(tokens, at, following)) {
+    cents(token.text.padStart(2, '0'))
+    return 2
   }
   if (token.kind === 'number' && token.first) {
     if (whole && areCents(tokens, at) && (amount.marks.length > 0 || isMark(following))) {
       cents(token.text)
       return 1
     }
-    // One element for each digit, as rolling counters are made.
-    if (token.reach > 0 || token.text.length > 1 || before?.text.length !== 1) return 0
-    amount.number += token.text
-    return 1
+    return 0
   }
   // A dash for the cents, in a node of its own: `300` `,-`.
-  if (token.kind === 'point' && following?.kind === 'sign' && following.reach === 0 && whole) return 2
+  const parts = token.kind === 'point' || token.text === ':'
+  if (parts && following?.kind === 'sign' && following.reach === 0 && whole) {
+    amount.dashed = true
+    return 2
+  }
   if (token.kind === 'point' && following?.kind === 'number' && following.reach <= 2 && whole) {
     if (!token.first && !following.first) return 0
     cents(following.text)
@@ -96,12 +114,22 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
     amount.negative = true
     return 1
   }
-  if (!token.money || !isMark(token) || !takesMark(tokens, at, end, amount.marks)) return 0
+  if (!token.money || !(isMark(token) || isMarkBehind(tokens, at)) || !takesMark(tokens, at, end, amount.marks))
+    return 0
   amount.marks.push(token.money)
   // `55 €` with the cents after the sign: `55€90`.
   if (following?.kind !== 'number' || !CENTS.test(following.text) || following.reach > 0 || !whole) return 1
   cents(following.text)
   return 2
+}
+
+// Hundredths by name, behind the amount's mark: `55 zł 20 gr`, `1 055 руб. 20 коп.`
+const MINOR = /^(?:gr|groszy|коп|копеек|коп[іи]йок|h|hal|ban[iy]|öre|øre|ct|cents?|kr?š|стотинки|ст)\.?$/iu
+
+function areMinor(tokens: readonly PlacedToken[], at: number, unit: PlacedToken | undefined): boolean {
+  const token = tokens[at]
+  if (!token || !unit || !/^\d{1,2}$/.test(token.text) || token.reach > 1 || unit.reach > 1) return false
+  return unit.kind === 'word' && MINOR.test(unit.text) && isMark(tokens[at - 1])
 }
 
 /** Two digits where cents stand: raised, small, glued to the whole, or the third box after a sign's and a whole's own. */
@@ -128,7 +156,11 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
   for (let next = at; next < end && next < at + 5; next += 1) {
     const token = tokens[next]
     if (!token || (next > at && token.reach > 2)) return null
-    if (token.kind === 'number') return { start: at, next: next + 1, number: token.text, negative, marks }
+    if (token.kind === 'number' && isReference(tokens[next - 1], token)) return null
+    if (token.kind === 'number') {
+      const run = isDigit(token) ? digitByDigit(tokens, next, end) : null
+      return { start: at, next: run?.next ?? next + 1, number: run?.number ?? token.text, negative, marks }
+    }
     if (token.kind === 'sign') {
       const tight = tokens[next + 1]?.reach === 0
       // A dash with space on both sides parts a label from its amount; a minus touches, or stands first.
@@ -144,6 +176,13 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
 function isMark(token: PlacedToken | undefined): boolean {
   if (!token?.money || (token.kind !== 'symbol' && token.kind !== 'word')) return false
   return token.money.trust === 'full' || token.fragment
+}
+
+/** `1.250,00 din.`, `25,90 KM`: a short name that is a word elsewhere is money behind two decimals, at the end of its text. */
+function isMarkBehind(tokens: readonly PlacedToken[], at: number): boolean {
+  const [number, token] = [tokens[at - 1], tokens[at]]
+  if (token?.kind !== 'word' || token.money?.trust !== 'alone' || !token.last) return false
+  return number?.kind === 'number' && BARE_DECIMAL.test(number.text) && number.leaf === token.leaf
 }
 
 /** Whether the mark at `at` belongs to the number before it, and not to the next one. */
@@ -166,7 +205,7 @@ function bareness(
   tokens: readonly PlacedToken[],
   from: number,
   to: number,
-  number: string,
+  { number, dashed }: Amount,
 ): 'decimal' | 'integer' | null {
   const first = tokens[from]
   const last = tokens[to - 1]
@@ -177,7 +216,7 @@ function bareness(
   const glued = before && !first.first && first.reach === 0 && before.kind !== 'open' && before.text !== ':'
   const counted = before && !first.first && /^[×x#№]$/iu.test(before.text)
   if (glued || counted || !endsLeaf) return null
-  if (BARE_DECIMAL.test(number)) return 'decimal'
+  if (dashed || BARE_DECIMAL.test(number) || DASHED.test(number)) return 'decimal'
   const alone = first.fragment && (first.first || before?.first === true)
   return alone && /^\d{1,3}(?:[.,' ٬]?\d{3})*$|^\d{1,9}$/u.test(number) ? 'integer' : null
 }

@@ -1,14 +1,7 @@
-import {
-  type Count,
-  countsInFields,
-  countsInTables,
-  countsInText,
-  type ItemContext,
-  MOST_CLIMBS,
-  withoutCount,
-} from './counts.ts'
-import { nameOf } from './dom.ts'
-import type { Box } from './page-text.ts'
+import type { Box } from './box.ts'
+import { withoutCount } from './count-words.ts'
+import { type Count, countsInFields, countsInTables, countsInText, type ItemContext, MOST_CLIMBS } from './counts.ts'
+import { trait } from './page-elements.ts'
 import { scaled } from './pricer.ts'
 import type { ReadItem } from './reading.ts'
 import type { Figure, Words } from './stream.ts'
@@ -84,12 +77,12 @@ function contents(context: ItemContext, box: Box): { names: Words[]; figures: Fi
   return { names, figures }
 }
 
-function isName({ page, words }: ItemContext, item: Words): boolean {
+function isName({ words }: ItemContext, item: Words): boolean {
   const text = withoutCount(item.text, words)
   if (!/\p{L}{2}/u.test(text)) return false
   const { name } = item.box
   if (name === 'button' || name === 'label' || name === 'option' || name === 'select') return false
-  return !page.controls.some((control) => control === item.box.element && nameOf(control) !== 'a')
+  return (item.box.traits & trait.control) === 0 || name === 'a'
 }
 
 function readItem(context: ItemContext, box: Box, quantity: number): FoundItem | null {

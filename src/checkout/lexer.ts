@@ -101,5 +101,12 @@ function wordTokens(text: string, gap: boolean): Token[] {
       { kind: 'word', text: text.slice(sign.length), gap: false, money: null },
     ]
   }
-  return [{ kind: 'word', text, gap, money: currencyMark(text) ?? currencyMark(text.replace(/\.$/u, '')) }]
+  return [
+    {
+      kind: 'word',
+      text,
+      gap,
+      money: currencyMark(text) ?? (text.endsWith('.') ? currencyMark(text.slice(0, -1)) : null),
+    },
+  ]
 }

@@ -1,5 +1,6 @@
-import { attribute, isInput, nearest } from './dom.ts'
-import type { Box, PageText } from './page-text.ts'
+import type { Box } from './box.ts'
+import { isInput } from './dom.ts'
+import { labelOf, type PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
 import type { Figure, Item, Stream } from './stream.ts'
 
@@ -34,7 +35,7 @@ export function createLiveness(page: PageText, stream: Stream, sight: Sight): Li
   }
 
   function look(item: Item): boolean {
-    if (isCopy(page.leaves[item.from]?.hushed ?? null)) return false
+    if (isCopy(page.leaves[item.from]?.box.hushed ?? null)) return false
     const seen = sight.seen(item.box.element)
     if (item.kind === 'words') return seen !== 'gone'
     if (seen !== 'shown' || choice(item) === 'offered') return false
@@ -66,17 +67,18 @@ export function createLiveness(page: PageText, stream: Stream, sight: Sight): Li
 function choiceBoxes(page: PageText, stream: Stream): ReadonlyMap<Box, Choice> {
   const boxes = new Map<Box, Choice>()
   const around = new Map<Box, Choice[]>()
-  const fields = page.fields.filter(isInput).filter((field) => field.type === 'radio' || field.type === 'checkbox')
+  const fields = page.fields.flatMap((box) => {
+    const field = box.element
+    return isInput(field) && (field.type === 'radio' || field.type === 'checkbox') ? [{ box, field }] : []
+  })
   const names = new Map<string, number>()
-  for (const field of fields) names.set(field.name, (names.get(field.name) ?? 0) + 1)
-  for (const field of fields) {
+  for (const { field } of fields) names.set(field.name, (names.get(field.name) ?? 0) + 1)
+  for (const { box: place, field } of fields) {
     const choice: Choice = field.checked ? 'chosen' : 'offered'
-    const id = attribute(field, 'id')
-    const label = (id ? page.labelFor.get(id) : undefined) ?? nearest(field, 'label')
-    const own = label ? page.boxOf.get(label) : undefined
+    const own = labelOf(page, place)
     if (own) boxes.set(own, choice)
     if ((names.get(field.name) ?? 0) < 2) continue
-    for (let box = page.boxOf.get(field)?.parent ?? null, step = 0; box && step < 4; box = box.parent, step += 1) {
+    for (let box = place.parent, step = 0; box && step < 4; box = box.parent, step += 1) {
       around.set(box, [...(around.get(box) ?? []), choice])
     }
   }

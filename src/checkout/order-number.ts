@@ -1,4 +1,5 @@
 import { attribute, drawnParent, nameOf } from './dom.ts'
+import { isFootnote } from './footnote.ts'
 import type { Liveness } from './liveness.ts'
 import type { PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
@@ -27,11 +28,14 @@ const TOKEN = new RegExp(`[${LETTER}](?:[${LETTER}._/#-]*[${LETTER}])?`, 'gu')
 const NOT_A_NUMBER = /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d{2}-\d{2}|^\d{1,2}:\d{2}|^\d+(?:st|nd|rd|th)$/i
 // Between a label and its number: `Order number is`, `Bestellnummer lautet`, `n°`.
 const FILLER =
-  /^(?:[\s:：#№°º.–「『“"-]|は|는|은|是|为|為|คือ|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है|là|adalah|ialah|huwa|hija|ná)(?![\p{L}\p{Nd}]))*/iu
+  /^(?:[\s:：#№°º.–「『“"\u200e\u200f\u202a-\u202e\u2066-\u2069-]|は|는|은|是|为|為|คือ|n[°º]|(?:is|ist|lautet|est|es|nr|no|n|number|nummer|numéro|je|jest|to|è|é|este|č|e|е|είναι|ir|yra|on|er|är|هو|הוא|है|là|adalah|ialah|huwa|hija|ná)(?![\p{L}\p{Nd}]))*/iu
 // "Number" and its like in the languages of the lexicons, accents folded.
 const SURE =
-  /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu
+  /number|num|nr\b|no\b|n[°º.]|#|id\b|code|ref|nummer|bestatigung|localizador|cislo|\bc\.|kod\b|codice|codigo|szam|azonosito|broj|stevilka|st\.|sifra|numer|номер|код|№|αριθμ|αρ\.|numara|رقم|מספר|מס['׳]|شماره|کد|नंबर|संख्या|आईडी|番号|编号|編號|订单号|訂單號|번호|หมายเลข|เลขที่|\bso\b|\bma don|nomor|numru|uimhir|bestallnings|tilausnumero|numeris|numurs/iu
 const LONGEST = 40
+// Where the number stands before its word: `10045 számú rendelés`, `100458 numaralı siparişiniz`.
+const NUMBER_FIRST =
+  /(?<![\p{L}\p{Nd}])([\p{Lu}\p{Nd}-]*\p{Nd}{3,}[\p{Lu}\p{Nd}-]*)(?:\.?\s*(?:számú|sz\.)\s+(?:meg)?rendel|\s+(?:numaralı|no'?lu|nolu)\s+sipariş)/iu
 
 /**
  * The order's number: what follows (or stands under, or beside) words such as "order number". It may be letters only,
@@ -43,6 +47,8 @@ export function readOrderNumber(context: NumberContext): FoundNumber | null {
   let best: (FoundNumber & { readonly rank: number }) | null = null
   for (const [index, item] of stream.items.entries()) {
     if (item.kind !== 'words' || item.text.length > 300) continue
+    const first = NUMBER_FIRST.exec(item.text)?.[1]
+    if (first && live.words(index)) best ??= { number: first, label: item.text, element: item.box.element, rank: 2 }
     const flat = plain(item.text)
     const label = words.orderNumber.longest(flat)
     if (!label) continue
@@ -73,6 +79,7 @@ function touching(page: PageText, after: number): string {
   let text = ''
   for (let index = after + 1; index <= after + 8; index += 1) {
     const leaf = page.leaves[index]
+    if (isFootnote(page.leaves, index)) continue
     if (!leaf || leaf.spaced || leaf.line !== page.leaves[after]?.line) break
     text += leaf.text
   }
@@ -91,7 +98,8 @@ function isFiller(text: string): boolean {
 /** The number at the start of what follows a label; after a weak label only with digits and right behind it. */
 function numberIn(text: string, sure: boolean): string | null {
   // A sentence ends: what follows the full stop is about something else.
-  const near = (text.split(/[.!?](?=\s|$)/u)[0] ?? '').slice(0, 90)
+  // The full stop of `Order no.` ends no sentence.
+  const near = (text.replace(/^[\s.:]+/u, '').split(/[.!?](?=\s|$)/u)[0] ?? '').slice(0, 90)
   const start = FILLER.exec(near)?.[0].length ?? 0
   for (const match of near.slice(start).matchAll(TOKEN)) {
     const token = match[0]
@@ -116,6 +124,7 @@ function numberBehind({ page, sight }: NumberContext, after: number, sure: boole
   for (let index = after + 1; index < page.leaves.length && index <= after + 8; index += 1) {
     const leaf = page.leaves[index]
     if (!leaf) break
+    if (isFootnote(page.leaves, index)) continue
     if (text !== '' && (leaf.spaced || leaf.line !== line)) break
     if (sight.seen(leaf.box.element) !== 'shown') continue
     if (text === '' && isFiller(leaf.text)) continue

@@ -1,5 +1,5 @@
+import type { Box } from './box.ts'
 import { attribute, ownNames } from './dom.ts'
-import type { Box } from './page-text.ts'
 
 const SMALL_CART =
   /mini-?(?:cart|basket)|cart-?(?:drawer|flyout|dropdown|preview|popup)|basket-?(?:drawer|flyout|dropdown)/i

@@ -2,6 +2,7 @@ import type { Control } from './controls.ts'
 import { attribute, isInput, nameOf } from './dom.ts'
 import { isPageFurniture } from './page-place.ts'
 import type { PageText } from './page-text.ts'
+import { saysPayment } from './payment-frame.ts'
 import type { Evidence, Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import type { StageSigns } from './stage-signs.ts'
@@ -29,10 +30,9 @@ export function placeOrderControls(context: PlaceOrderContext): { elements: Elem
   return { elements: taken.map((control) => control.element), evidence: [...evidence, ...framesIn(context)] }
 }
 
-function isAccepted({ page, signs, hasTotal }: PlaceOrderContext, control: Control): boolean {
-  const box = page.boxOf.get(control.element)
+function isAccepted({ signs, hasTotal }: PlaceOrderContext, control: Control): boolean {
   // A menu's "Order" or "Buy" leads somewhere; it orders nothing.
-  if (box && isPageFurniture(box)) return false
+  if (isPageFurniture(control.box)) return false
   if (control.kind !== 'completes') return true
   return hasTotal || signs.payment || signs.terms
 }
@@ -62,10 +62,10 @@ function evidenceFor(control: Control, used: boolean, stage: Stage): Evidence {
 /** Wallets and card fields in frames of other origins cannot be read; they are named, so that a person knows. */
 function framesIn({ page, sight, stage }: PlaceOrderContext): Evidence[] {
   if (stage !== 'checkout') return []
-  return page.frames.flatMap((frame) => {
+  return page.frames.flatMap(({ element: frame }) => {
     const named =
       [attribute(frame, 'title'), attribute(frame, 'aria-label'), attribute(frame, 'name')].find((each) => each) ?? ''
-    if (!/pay|wallet|checkout|zahl|paie|pago/i.test(named) || sight.seen(frame) === 'gone') return []
+    if (!saysPayment(named) || sight.seen(frame) === 'gone') return []
     const why = 'a payment frame: what is pressed inside it cannot be read here'
     return [{ figure: 'place-order', source: 'text', label: named, text: named, used: false, why, element: frame }]
   })

@@ -1,36 +1,21 @@
+import { commonBox, type Leaf } from './box.ts'
 import { ownNames } from './dom.ts'
 import type { PlacedToken } from './figure.ts'
-import { lex, mayHoldMoney, type Token } from './lexer.ts'
-import type { Box, Leaf, PageText } from './page-text.ts'
+import { isFootnote } from './footnote.ts'
 
-/** All tokens of a page in drawn order, and which leaves hold nothing but pieces of an amount. */
-export interface PageTokens {
-  readonly tokens: readonly PlacedToken[]
-  readonly fragments: readonly boolean[]
-}
-
-const LONGEST_FRAGMENT = 40
 const MOST_PIECES = 8
 const APART = 9
 
-/** Cuts every leaf into tokens. A leaf that cannot hold money stays in one piece. */
-export function placeTokens({ leaves }: PageText): PageTokens {
-  // Pages repeat themselves: "Was", "save $0.50".
-  const known = new Map<string, readonly Token[]>()
-  const cuts = leaves.map(({ text }) => {
-    if (!mayHoldMoney(text)) return null
-    const cut = known.get(text) ?? lex(text)
-    known.set(text, cut)
-    return cut
-  })
-  const fragments = cuts.map((cut, index) => cut !== null && isFragment(cut, leaves[index]?.text ?? ''))
-  const tokens: PlacedToken[] = []
-  for (const [index, leaf] of leaves.entries()) {
-    const before = leaves[index - 1]
-    const reach = before ? reachBetween(before, leaf, index, fragments) : APART
-    const cut = cuts[index]
-    if (!cut) {
-      tokens.push({
+/** The tokens of the leaves `from` up to, not including, `to`. */
+export function placeTokens(leaves: readonly Leaf[], from: number, to: number): PlacedToken[] {
+  const placed: PlacedToken[] = []
+  for (let index = from; index < to; index += 1) {
+    const leaf = leaves[index]
+    if (!leaf || isFootnote(leaves, index)) continue
+    const reach = reachBefore(leaves, index)
+    const { tokens, fragment } = leaf.cut
+    if (!tokens) {
+      placed.push({
         kind: 'word',
         text: leaf.text,
         gap: false,
@@ -38,68 +23,62 @@ export function placeTokens({ leaves }: PageText): PageTokens {
         leaf: index,
         first: true,
         last: true,
-        fragment: false,
+        fragment,
         cents: false,
         reach,
       })
       continue
     }
-    const fragment = fragments[index] ?? false
-    for (const [place, { kind, text, gap, money }] of cut.entries()) {
+    for (const [place, { kind, text, gap, money }] of tokens.entries()) {
       const first = place === 0
-      const cents = first && /^\d{2}$/.test(text) && looksLikeCents(leaf)
-      const last = place === cut.length - 1
-      tokens.push({
+      placed.push({
         kind,
         text,
         gap,
         money,
         leaf: index,
         first,
-        last,
+        last: place === tokens.length - 1,
         fragment,
-        cents,
+        cents: first && isCentsText(text) && looksLikeCents(leaf),
         reach: first ? reach : gap ? 1 : 0,
       })
     }
   }
-  return { tokens, fragments }
+  return placed
 }
 
-function isFragment(cut: readonly Token[], text: string): boolean {
-  return (
-    text.length <= LONGEST_FRAGMENT &&
-    cut.length <= MOST_PIECES &&
-    cut.every(({ kind, money }) => money !== null || (kind !== 'word' && kind !== 'percent'))
-  )
-}
-
-/** How far apart two neighbouring leaves are: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
-function reachBetween(a: Leaf, b: Leaf, index: number, fragments: readonly boolean[]): number {
-  if (a.cell !== b.cell) return APART
+/** How far a leaf is from the one before: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
+function reachBefore(leaves: readonly Leaf[], index: number): number {
+  const a = leaves[index - 1]
+  const b = leaves[index]
+  if (!a || !b || a.box.cell !== b.box.cell) return APART
   if (a.line === b.line) return b.spaced ? 1 : 0
-  if (!fragments[index] || !fragments[index - 1]) return APART
+  if (!a.cut.fragment || !b.cut.fragment) return APART
   const box = commonBox(a.box, b.box)
   if (box.to - box.from > MOST_PIECES) return APART
-  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!fragments[leaf]) return APART
+  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!leaves[leaf]?.cut.fragment) return APART
   return 2
+}
+
+/**
+ * Whether a page falls apart before a leaf: neither words nor amounts run over from the one before, nor does a sign there
+ * say anything about what follows.
+ */
+export function isSeam(leaves: readonly Leaf[], index: number): boolean {
+  const a = leaves[index - 1]
+  const b = leaves[index]
+  if (!a || !b) return true
+  return a.line !== b.line && reachBefore(leaves, index) === APART && !/[≈~∼≃]$/u.test(a.text)
+}
+
+/** Whether a text begins with two digits that stand where cents stand, if its element says so. */
+export function isCentsText(text: string): boolean {
+  return /^\d{2}$/.test(text)
 }
 
 function looksLikeCents({ spaced, box }: Leaf): boolean {
   const name = box.name
   if (!spaced || name === 'sup' || name === 'sub' || name === 'small') return true
   return /cent|dec|frac|minor|sup/i.test(ownNames(box.element))
-}
-
-/** The smallest box that holds both. */
-export function commonBox(a: Box, b: Box): Box {
-  let x = a
-  let y = b
-  while (x !== y) {
-    const up = x.depth >= y.depth ? x.parent : null
-    if (up) x = up
-    else if (y.parent) y = y.parent
-    else return x
-  }
-  return x
 }

@@ -1,7 +1,7 @@
+import type { Box } from './box.ts'
 import { type Context, type Label, labelWithin, neighbours } from './box-label.ts'
 import { attribute } from './dom.ts'
 import { type Meaning, meaningOf } from './label.ts'
-import type { Box } from './page-text.ts'
 import type { Figure } from './stream.ts'
 import { tidy } from './words.ts'
 
@@ -36,7 +36,7 @@ export function namedLabel(context: Context, figure: Figure): { label: Label; bo
     const target = id ? page.labelFor.get(id) : undefined
     const texts = [
       ...(attribute(element, 'aria-labelledby')?.split(/\s+/u) ?? []).map((name) => textById(element, name)),
-      target ? (target.textContent ?? '') : '',
+      target ? (target.element.textContent ?? '') : '',
       // What the label says in figures is for the eye to say: only its words count.
       (attribute(element, 'aria-label') ?? '').replace(/[\p{Sc}\p{Nd}.,]+/gu, ' '),
       ...CELL_NAMES.map((name) => attribute(element, name) ?? ''),

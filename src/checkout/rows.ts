@@ -1,7 +1,9 @@
+import type { Box } from './box.ts'
 import { type Context, type Label, REACH } from './box-label.ts'
 import { type Meaning, meaningOf, saysRate } from './label.ts'
 import type { Liveness } from './liveness.ts'
-import type { Box, PageText } from './page-text.ts'
+import { notesOf } from './notes.ts'
+import type { PageText } from './page-text.ts'
 import { chosenLabel, controlAround, hasOwnLabel, labelOnControl, namedLabel, searchLabel } from './row-label.ts'
 import { findSetAside } from './set-aside.ts'
 import type { Figure, Stream, Words } from './stream.ts'
@@ -27,14 +29,7 @@ const MOST_FIGURES = 3_000
  * neighbouring boxes, a label after its amount, labels in one column and amounts in another, a column's heading.
  */
 export function readRows(page: PageText, stream: Stream, words: Vocabulary, live: Liveness): Row[] {
-  const meanings = new Map<string, Meaning | null>()
-  const means = ({ text }: Words): Meaning | null => {
-    const known = meanings.get(text)
-    if (known !== undefined) return known
-    const meaning = meaningOf(text, words)
-    meanings.set(text, meaning)
-    return meaning
-  }
+  const means = (item: Words): Meaning | null => notesOf(item, words).meaning
   const rows: Row[] = []
   const near = nearKnownLabels(stream, means)
   const aside = findSetAside(stream, means)
@@ -42,20 +37,20 @@ export function readRows(page: PageText, stream: Stream, words: Vocabulary, live
     if (figure.kind !== 'figure' || rows.length >= MOST_FIGURES) continue
     if (aside.get(index) === null) continue
     // No label anywhere near: nothing to pair, and no style needs to be asked.
-    if ((near.has(index) || hasOwnLabel(figure)) && live.figure(index)) {
+    if ((near[index] === 1 || hasOwnLabel(figure)) && live.figure(index)) {
       rows.push(readRow({ page, stream, words, live, means, aside }, figure, index))
     }
   }
   return rows
 }
 
-function nearKnownLabels(stream: Stream, means: (item: Words) => Meaning | null): ReadonlySet<number> {
-  const near = new Set<number>()
+function nearKnownLabels(stream: Stream, means: (item: Words) => Meaning | null): Uint8Array {
+  const near = new Uint8Array(stream.items.length)
   for (const [index, item] of stream.items.entries()) {
     if (item.kind !== 'words') continue
     const meaning = means(item)
     if (meaning === null || meaning === 'aside' || meaning === 'included') continue
-    for (let at = index - 4; at <= index + 2 * REACH; at += 1) near.add(at)
+    near.fill(1, Math.max(0, index - 4), index + 2 * REACH + 1)
   }
   return near
 }

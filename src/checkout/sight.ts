@@ -58,7 +58,7 @@ export function createSight(): Sight {
     for (let step = 0; at && step < 4; step += 1) {
       let own = struckBefore.get(at)
       if (own === undefined) {
-        own = STRUCK_TAGS.has(nameOf(at)) || styleOf(at).textDecoration.includes('line-through')
+        own = STRUCK_TAGS.has(nameOf(at)) || isStruckThrough(styleOf(at))
         struckBefore.set(at, own)
       }
       if (own) return true
@@ -93,11 +93,15 @@ interface Drawn {
 
 function drawn(element: Element, parent: Drawn, laidOut: boolean): Drawn {
   const look = styleOf(element)
-  const own = look.visibility
+  const own = look('visibility')
   return {
     tree: worse(parent.tree, ownLook(element, look, laidOut)),
     visible: own === '' ? parent.visible : own !== 'hidden' && own !== 'collapse',
   }
+}
+
+function isStruckThrough(look: Look): boolean {
+  return `${look('text-decoration')} ${look('text-decoration-line')}`.includes('line-through')
 }
 
 function worse(a: Seen, b: Seen): Seen {
@@ -109,23 +113,26 @@ const MOVED_AWAY =
   /scale\(\s*0\s*[,)]|translate\w*\(\s*(?:[^,)]*,\s*)?-?(?:[1-9]\d\d+%|[5-9]\d\dpx|[1-9]\d{3,}px)|matrix\(\s*0,\s*0,\s*0,\s*0/
 
 function ownLook(element: Element, look: Look, laidOut: boolean): Seen {
-  if (attribute(element, 'hidden') !== null || look.display === 'none') return 'gone'
-  if (look.opacity !== '' && Number.parseFloat(look.opacity) < 0.05) return 'gone'
-  if (look.contentVisibility === 'hidden') return 'gone'
-  if (pixels(look.fontSize, 16) < 2 || MOVED_AWAY.test(look.transform)) return 'gone'
+  if (attribute(element, 'hidden') !== null || look('display') === 'none') return 'gone'
+  const opacity = look('opacity')
+  if (opacity !== '' && Number.parseFloat(opacity) < 0.05) return 'gone'
+  if (look('content-visibility') === 'hidden') return 'gone'
+  if (pixels(look('font-size'), 16) < 2 || MOVED_AWAY.test(look('transform'))) return 'gone'
   // Transparent letters over a picture of their own are a common effect, not a hidden text.
-  if (isClear(look.color) && !look.backgroundClip.includes('text')) return 'gone'
+  if (isClear(look('color')) && !`${look('background-clip')} ${look('-webkit-background-clip')}`.includes('text'))
+    return 'gone'
   return boxLook(look, element, laidOut)
 }
 
 function boxLook(look: Look, element: Element, laidOut: boolean): Seen {
-  const lifted = look.position === 'absolute' || look.position === 'fixed'
-  if (lifted && /rect\(\s*[01](?:px)?[,\s]/.test(look.clip)) return 'spoken'
-  if (/inset\(\s*(?:50|100)%|circle\(\s*0/.test(look.clipPath)) return 'spoken'
-  if (lifted && (pixels(look.left, 0) <= -500 || pixels(look.top, 0) <= -500)) return 'spoken'
-  if (pixels(look.textIndent, 0) <= -500) return 'spoken'
-  if (/hidden|clip/.test(look.overflow)) {
-    const side = Math.min(pixels(look.width, 99), pixels(look.height, 99), pixels(look.maxHeight, 99))
+  const position = look('position')
+  const lifted = position === 'absolute' || position === 'fixed'
+  if (lifted && /rect\(\s*[01](?:px)?[,\s]/.test(look('clip'))) return 'spoken'
+  if (/inset\(\s*(?:50|100)%|circle\(\s*0/.test(look('clip-path'))) return 'spoken'
+  if (lifted && (pixels(look('left'), 0) <= -500 || pixels(look('top'), 0) <= -500)) return 'spoken'
+  if (pixels(look('text-indent'), 0) <= -500) return 'spoken'
+  if (/hidden|clip/.test(`${look('overflow')} ${look('overflow-x')} ${look('overflow-y')}`)) {
+    const side = Math.min(pixels(look('width'), 99), pixels(look('height'), 99), pixels(look('max-height'), 99))
     if (side === 0) return 'gone'
     if (side <= 1) return 'spoken'
   }

@@ -1,8 +1,11 @@
+import type { Box } from './box.ts'
 import type { Control } from './controls.ts'
-import { attribute, isInput, nearest, titleOf } from './dom.ts'
-import { type Meaning, meaningOf } from './label.ts'
+import { attribute, isInput, titleOf } from './dom.ts'
+import type { Meaning } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
-import type { PageText } from './page-text.ts'
+import { notesOf } from './notes.ts'
+import { labelOf, type PageText } from './page-text.ts'
+import { saysPayment } from './payment-frame.ts'
 import type { Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import { stageOfUrl } from './stage-url.ts'
@@ -51,7 +54,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     titleOf(context.document),
     ...page.headings
       .slice(0, MOST_HEADINGS)
-      .filter((each) => sight.seen(each) !== 'gone')
+      .filter((each) => sight.seen(each.element) !== 'gone')
       .map((each) => textOf(page, each)),
   ]
   for (const text of texts) {
@@ -64,7 +67,7 @@ export function readStageSigns(context: StageContext): StageSigns {
     headings,
     thanked: isThanked(context, texts.slice(1)),
     payment: hasPayment(page, sight),
-    address: page.fields.some((field) => ADDRESS.test(attribute(field, 'autocomplete') ?? '')),
+    address: page.fields.some(({ element }) => ADDRESS.test(attribute(element, 'autocomplete') ?? '')),
     terms: hasTerms(page, words),
     pays: kinds.has('pays'),
     buys: kinds.has('buys'),
@@ -87,18 +90,15 @@ const PAYMENT_NAMES =
   /pay(?:ment)?[-_ ]?(?:method|type|option)|payment|zahlung|paiement|\bcard[-_]?(?:number|cvc|expiry)|iban|betaal|pago/i
 
 function hasPayment(page: PageText, sight: Sight): boolean {
-  const field = page.fields.some((each) => {
+  const field = page.fields.some(({ element: each }) => {
     if (CARD.test(attribute(each, 'autocomplete') ?? '')) return true
     const names = `${attribute(each, 'name') ?? ''} ${attribute(each, 'id') ?? ''}`
     return isInput(each) && PAYMENT_NAMES.test(names)
   })
   // Card fields often live in a frame of another origin, which can be known by its title or name alone.
-  const frame = page.frames.some((each) => {
+  const frame = page.frames.some(({ element: each }) => {
     const named = `${attribute(each, 'title') ?? ''} ${attribute(each, 'name') ?? ''}`
-    return (
-      /\b(?:card|payment|pay|wallet|karte|zahlung|carte|paiement|tarjeta|kaart)/i.test(named) &&
-      sight.seen(each) !== 'gone'
-    )
+    return saysPayment(named) && sight.seen(each) !== 'gone'
   })
   return field || frame
 }
@@ -106,29 +106,26 @@ function hasPayment(page: PageText, sight: Sight): boolean {
 function namesTotal({ stream, words, sight }: StageContext): boolean {
   return stream.items.some((item) => {
     if (item.kind !== 'words' || item.text.length > 40) return false
-    const meaning = meaningOf(item.text, words)
+    const { meaning } = notesOf(item, words)
     return meaning !== null && SUMS.has(meaning) && sight.seen(item.box.element) === 'shown'
   })
 }
 
 function hasTerms(page: PageText, words: Vocabulary): boolean {
-  return page.fields.some((field) => {
+  return page.fields.some((box) => {
+    const field = box.element
     if (!isInput(field) || field.type !== 'checkbox') return false
-    const id = attribute(field, 'id')
-    const label = (id ? page.labelFor.get(id) : undefined) ?? nearest(field, 'label')
-    const text = plain((label?.textContent ?? attribute(field, 'aria-label') ?? '').slice(0, 400))
+    const label = labelOf(page, box)
+    const text = plain((label?.element.textContent ?? attribute(field, 'aria-label') ?? '').slice(0, 400))
     return words.terms.first(text) !== null
   })
 }
 
-function textOf(page: PageText, element: Element): string {
-  const box = page.boxOf.get(element)
-  return box
-    ? page.leaves
-        .slice(box.from, Math.min(box.to, box.from + 12))
-        .map((leaf) => leaf.text)
-        .join(' ')
-    : ''
+function textOf(page: PageText, box: Box): string {
+  return page.leaves
+    .slice(box.from, Math.min(box.to, box.from + 12))
+    .map((leaf) => leaf.text)
+    .join(' ')
 }
 
 /** "Thank you for your order" anywhere; a bare "thank you" only as a heading. */
@@ -141,7 +138,22 @@ function isThanked({ stream, words, sight }: StageContext, headings: readonly st
     looked += 1
     if (looked > 200) return false
     const hit = thanks(item.text.slice(0, 160))
-    if (hit && hit.length > 12 && hit.at < 40 && sight.seen(item.box.element) === 'shown') return true
+    if (
+      hit &&
+      (hit.length > 12 || saysAll(item.text, hit.length)) &&
+      hit.at < 40 &&
+      sight.seen(item.box.element) === 'shown'
+    )
+      return true
   }
   return false
+}
+
+/** "下单成功", "주문이 완료되었습니다": four signs can say it all in such scripts, where they are all that is said. */
+function saysAll(text: string, length: number): boolean {
+  const letters = text.replace(
+    /[^\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Thai}]/gu,
+    '',
+  )
+  return length >= 4 && letters.length <= length + 4
 }

@@ -1,10 +1,11 @@
 import { closes, isPart, type PricedRow, type TotalContext } from './add-up.ts'
+import type { Box } from './box.ts'
 import type { Control } from './controls.ts'
 import type { Meaning } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
 import type { PageCurrency } from './page-currency.ts'
+import { trait } from './page-elements.ts'
 import { isEmphasised, isPageFurniture } from './page-place.ts'
-import type { Box } from './page-text.ts'
 import { type Pricer, scaled } from './pricer.ts'
 import type { Row } from './rows.ts'
 import type { Closure } from './sums.ts'
@@ -61,14 +62,13 @@ export function rankTotals(context: TotalContext): Candidate[] {
 /** The known control that a row's amount stands on: `null` on a control that does something else. */
 type Buttons = ReadonlyMap<number, Control | null>
 
-function controlsOf({ page, rows, controls }: TotalContext): Buttons {
+function controlsOf({ rows, controls }: TotalContext): Buttons {
   const known = new Map(controls.map((control) => [control.element, control]))
-  const all = new Set(page.controls)
   const buttons = new Map<number, Control | null>()
   for (const row of rows) {
     let box: Box | null = row.figure.box
     for (let step = 0; box && step < 5; step += 1, box = box.parent) {
-      if (!all.has(box.element) || box.name.includes('-')) continue
+      if ((box.traits & trait.control) === 0 || box.name.includes('-')) continue
       buttons.set(row.index, known.get(box.element) ?? null)
       break
     }

@@ -9,7 +9,10 @@ export function plain(text: string): string {
   return text
     .toLowerCase()
     .normalize('NFD')
-    .replace(/[\u0300-\u036f\u200b-\u200f\u061c\u2060\ufeff\u00ad\u0640\u064b-\u0655\u0670\u093c]/gu, '')
+    .replace(
+      /[\u0300-\u036f\u200b-\u200f\u202a-\u202e\u061c\u2060\u2066-\u2069\ufeff\u00ad\u0640\u064b-\u0655\u0670\u093c]/gu,
+      '',
+    )
     .normalize('NFC')
     .replace(/[ßı\u0649\u06cc\u06a9\u0901\u0911]/gu, (letter) => FOLDED[letter] ?? letter)
     .replace(/(?<=[א-ת])(?:["״”]|'')(?=[א-ת])/gu, '')
@@ -37,7 +40,7 @@ const PLAIN_ASCII = /^[\x20-\x5f\x61-\x7e\n\t]*$/
 export function tidy(text: string): string {
   if (TIDY_ALREADY.test(text)) return text
   return text
-    .replace(/[\u200b-\u200f\u061c\u2060\ufeff\u00ad]/gu, '')
+    .replace(/[\u200b-\u200f\u202a-\u202e\u061c\u2060\u2066-\u2069\ufeff\u00ad]/gu, '')
     .replace(/\s+/gu, ' ')
     .trim()
 }
@@ -61,6 +64,10 @@ export interface Phrases<Key> {
   longest(text: string): ReadonlyMap<Key, Hit>
   /** Everything found, in the order of the text. */
   all(text: string): readonly (readonly [Key, Hit])[]
+  /** Whether some word of the text is the first of a phrase; a cheap question that most texts of a page answer with no. */
+  mayKnow(text: string): boolean
+  /** What is found at the very start. */
+  atStart(text: string): readonly (readonly [Key, Hit])[]
 }
 
 /** Finds the phrases of one list in plain text. */
@@ -69,6 +76,8 @@ export interface PhraseFinder {
   longest(text: string): Hit | null
   /** The first phrase found, or null. */
   first(text: string): Hit | null
+  /** Whether the text begins with a phrase. */
+  begins(text: string): boolean
   /** Everything found, in the order of the text. */
   all(text: string): Iterable<Hit>
 }
@@ -90,41 +99,65 @@ const LETTER = /[\p{L}\p{M}]/u
  */
 export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key> {
   const byStart = new Map<string, Entry<Key>[]>()
-  const open: Entry<Key>[] = []
-  const anywhere = lists.some((list) => !list.spaced)
+  const bySign = new Map<string, Entry<Key>[]>()
+  // By the two letters at their closed end: most words are told apart from all of these at once.
+  const open = new Map<string, Entry<Key>[]>()
   for (const { key, phrases, spaced } of lists) {
     for (const phrase of phrases) {
       const entry = entryOf(key, phrase, spaced)
       if (entry.text === '') continue
-      if (entry.open) open.push(entry)
-      else {
-        const start = startOf(entry)
-        byStart.set(start, [...(byStart.get(start) ?? []), entry])
-      }
+      if (entry.open) put(open, `${entry.open}${closedEnd(entry.text, entry.open)}`, entry)
+      else if (spaced) put(byStart, startOf(entry.text), entry)
+      else put(bySign, entry.text.charAt(0), entry)
     }
   }
 
+  function openAt(word: string, side: 'start' | 'end'): readonly Entry<Key>[] {
+    return (word.length > 1 ? open.get(`${side}${closedEnd(word, side)}`) : undefined) ?? []
+  }
+
   // A list, not a generator: this runs for every short text of a page.
-  function all(text: string): (readonly [Key, Hit])[] {
+  function mayKnow(text: string): boolean {
     const flat = flatten(text)
-    const found: (readonly [Key, Hit])[] = []
-    for (let at = 0; at < flat.length; ) {
+    for (let at = 0, end = 0; at < flat.length; at = end) {
+      end = wordEnd(flat, at)
+      const word = flat.slice(at, end)
+      if (byStart.has(word) || bySign.has(flat.charAt(at))) return true
+      if (open.size > 0 && (openAt(word, 'end').length > 0 || openAt(word, 'start').length > 0)) return true
+    }
+    return false
+  }
+
+  const all = (text: string): readonly (readonly [Key, Hit])[] => search(text, text.length)
+
+  function search(text: string, before: number): readonly (readonly [Key, Hit])[] {
+    const flat = flatten(text)
+    const last = Math.min(before, flat.length)
+    let found: (readonly [Key, Hit])[] | null = null
+    const add = (key: Key, at: number, length: number): void => {
+      found ??= []
+      found.push([key, { at, length }])
+    }
+    for (let at = 0; at < last; ) {
+      if (flat.charCodeAt(at) === SPACE) {
+        at += 1
+        continue
+      }
       const end = wordEnd(flat, at)
       const word = flat.slice(at, end)
-      const entries = byStart.get(word)
-      if (entries) {
-        for (const entry of entries)
-          if (fits(flat, at, entry)) found.push([entry.key, { at, length: entry.text.length }])
+      for (const entry of byStart.get(word) ?? []) if (fits(flat, at, entry)) add(entry.key, at, entry.text.length)
+      if (open.size > 0) {
+        for (const entry of openAt(word, 'end')) if (word.startsWith(entry.text)) add(entry.key, at, word.length)
+        for (const entry of openAt(word, 'start')) if (word.endsWith(entry.text)) add(entry.key, at, word.length)
       }
-      for (const entry of open) if (fitsOpen(word, entry)) found.push([entry.key, { at, length: word.length }])
       at = end
     }
-    for (let at = 0; anywhere && at < flat.length; at += 1) {
-      for (const entry of byStart.get(`*${flat[at]}`) ?? []) {
-        if (flat.startsWith(entry.text, at)) found.push([entry.key, { at, length: entry.text.length }])
+    for (let at = 0; bySign.size > 0 && at < last; at += 1) {
+      for (const entry of bySign.get(flat.charAt(at)) ?? []) {
+        if (flat.startsWith(entry.text, at)) add(entry.key, at, entry.text.length)
       }
     }
-    return found
+    return found ?? NOTHING
   }
 
   return {
@@ -134,7 +167,23 @@ export function phraseIndex<Key>(lists: readonly PhraseList<Key>[]): Phrases<Key
       return best
     },
     all,
+    mayKnow,
+    atStart: (text) => search(text, 1),
   }
+}
+
+const SPACE = 0x20
+const NOTHING: readonly never[] = []
+
+function put<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
+  const list = lists.get(key)
+  if (list) list.push(value)
+  else lists.set(key, [value])
+}
+
+/** `versand*` is known by its first two letters, `*steuer` by its last two. */
+function closedEnd(text: string, open: 'start' | 'end'): string {
+  return open === 'end' ? text.slice(0, 2) : text.slice(-2)
 }
 
 /** The same for a single purpose. */
@@ -142,7 +191,8 @@ export function phraseFinder(lists: readonly Omit<PhraseList<true>, 'key'>[]): P
   const index = phraseIndex(lists.map((list) => ({ ...list, key: true as const })))
   return {
     longest: (text) => index.longest(text).get(true) ?? null,
-    all: (text) => [...index.all(text)].map(([, hit]) => hit),
+    all: (text) => index.all(text).map(([, hit]) => hit),
+    begins: (text) => index.atStart(text).length > 0,
     first(text) {
       let first: Hit | null = null
       for (const [, hit] of index.all(text)) {
@@ -168,7 +218,7 @@ function isLetter(text: string, at: number): boolean {
 
 /** Same length, so that places in it are places in the text. */
 function flatten(text: string): string {
-  return text.replace(/[-\u2010\u2011]/gu, ' ')
+  return !/[-\u2010\u2011]/.test(text) ? text : text.replace(/[-\u2010\u2011]/gu, ' ')
 }
 
 function entryOf<Key>(key: Key, phrase: string, spaced: boolean): Entry<Key> {
@@ -176,9 +226,8 @@ function entryOf<Key>(key: Key, phrase: string, spaced: boolean): Entry<Key> {
   return { key, text: flatten(plain(phrase.replaceAll('*', ''))).trim(), open, spaced }
 }
 
-/** The word a phrase begins with, or its first sign; for languages without spaces its first character. */
-function startOf({ text, spaced }: Entry<unknown>): string {
-  if (!spaced) return `*${text[0]}`
+/** The word a phrase begins with, or its first sign. */
+function startOf(text: string): string {
   return /^[\p{L}\p{M}]+/u.exec(text)?.[0] ?? Array.from(text)[0] ?? ''
 }
 
@@ -186,8 +235,4 @@ function fits(flat: string, at: number, { text }: Entry<unknown>): boolean {
   if (!flat.startsWith(text, at)) return false
   const next = flat[at + text.length]
   return next === undefined || !LETTER.test(next) || !LETTER.test(text.at(-1) ?? '')
-}
-
-function fitsOpen(word: string, { text, open }: Entry<unknown>): boolean {
-  return open === 'end' ? word.startsWith(text) : word.endsWith(text)
 }

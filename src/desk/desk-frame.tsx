@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks'
+import { BookState } from '../ui/book-state.tsx'
 import { onBookChanged } from '../ui/browser.ts'
 import { Damaged } from '../ui/damaged.tsx'
 import { DemoBand } from '../ui/demo-band.tsx'
@@ -71,6 +72,7 @@ export function DeskFrame() {
         {t('desk_skip')}
       </button>
       <Masthead />
+      <BookState view={found.view} />
       {found.view.isDemo && <DemoBand onLook={load} />}
       <div class="desk-body">
         <DeskNav current={page?.name ?? ''} />

@@ -1,41 +1,45 @@
-import type { HouseholdView, Look } from '../background/protocol.ts'
-import { append, type Book, openBook, withHousehold } from '../book/book.ts'
+import type { HouseholdView, Look, OwnCommands } from '../background/protocol.ts'
+import { append, type Book, openBookAt, withHousehold } from '../book/book.ts'
 import type { Entry } from '../book/entry.ts'
 import { ask } from '../ui/ask.ts'
 
-/** The household as the desk found it. */
-export type Found =
-  | Exclude<Look, { status: 'ready' }>
-  | { readonly status: 'ready'; readonly view: HouseholdView; readonly book: Book }
+/** The household as the desk read it, and the place in the book it read up to. */
+export interface ReadHousehold {
+  readonly status: 'ready'
+  readonly view: HouseholdView
+  readonly book: Book
+  readonly end: number
+}
+
+export type Found = Exclude<Look, { status: 'ready' }> | ReadHousehold
 
 /**
- * Asks the worker for the household and its entries. With a book read earlier only the entries that are new are asked
- * for; another household (another currency or device, or fewer entries) is read from the start.
+ * Asks the worker for the household and its entries. With a household read earlier only the entries that are new are
+ * asked for; another book is read from the start.
  *
  * @throws AskError; BookError when the entries do not make a book
  */
-export async function loadBook(earlier: { view: HouseholdView; book: Book } | null = null): Promise<Found> {
+export async function loadBook(earlier: ReadHousehold | null = null): Promise<Found> {
   const look = await ask('book.look', {})
   if (look.status !== 'ready') return look
   const { view } = look
-  const known = earlier && earlier.view.device === view.device ? earlier.book : null
-  const fresh = await entriesAfter(known?.length ?? 0)
-  const book =
-    known && fresh.length >= known.length
-      ? fresh.entries.reduce(append, sameHousehold(known, view) ? known : withHousehold(known, view.household))
-      : openBook(view.household, known ? (await entriesAfter(0)).entries : fresh.entries)
-  return { status: 'ready', view, book }
-}
-
-async function entriesAfter(from: number): Promise<{ entries: Entry[]; length: number }> {
-  const entries: Entry[] = []
-  for (;;) {
-    const part = await ask('book.entries', { from: from + entries.length })
-    entries.push(...part.entries)
-    if (part.entries.length === 0 || from + entries.length >= part.length) return { entries, length: part.length }
+  const { household } = view
+  if (earlier && earlier.view.series === view.series && earlier.view.gaps === view.gaps) {
+    const { entries, end } = await entriesFrom(earlier.end)
+    const isSame = JSON.stringify(earlier.book.household) === JSON.stringify(household)
+    const base = isSame ? earlier.book : withHousehold(earlier.book, household)
+    return { status: 'ready', view, book: entries.reduce(append, base), end }
   }
+  const { entries, end, sums } = await entriesFrom(0)
+  return { status: 'ready', view, book: openBookAt(household, { sums, before: 0 }, entries), end }
 }
 
-function sameHousehold(book: Book, view: HouseholdView): boolean {
-  return JSON.stringify(book.household) === JSON.stringify(view.household)
+async function entriesFrom(place: number): Promise<OwnCommands['book.entries']['answer'] & { entries: Entry[] }> {
+  const entries: Entry[] = []
+  for (let next = place; ; ) {
+    const part = await ask('book.entries', { from: next })
+    entries.push(...part.entries)
+    if (part.next >= part.end) return { ...part, entries }
+    next = part.next
+  }
 }

@@ -30,6 +30,76 @@ export const pageGroups: readonly PageGroup[] = [
         title: 'desk_page_pots',
         load: () => import('./pots/pots-page.tsx').then((m) => m.PotsPage),
       },
+      {
+        name: 'orders',
+        title: 'desk_page_orders',
+        load: () => import('./orders/orders-page.tsx').then((m) => m.OrdersPage),
+      },
+      {
+        name: 'renewals',
+        title: 'desk_page_renewals',
+        load: () => import('./orders/renewals-page.tsx').then((m) => m.RenewalsPage),
+      },
+    ],
+  },
+  {
+    title: 'desk_group_plan',
+    pages: [
+      {
+        name: 'payday',
+        title: 'payday_title',
+        load: () => import('./plan/payday/payday-page.tsx').then((m) => m.PaydayPage),
+      },
+      {
+        name: 'year',
+        title: 'year_page',
+        load: () => import('./plan/year/year-page.tsx').then((m) => m.YearPage),
+      },
+      {
+        name: 'goals',
+        title: 'goals_title',
+        load: () => import('./plan/goals/goals-page.tsx').then((m) => m.GoalsPage),
+      },
+      {
+        name: 'sheets',
+        title: 'sheets_title',
+        load: () => import('./plan/sheets/sheets-page.tsx').then((m) => m.SheetsPage),
+      },
+      {
+        name: 'along',
+        title: 'along_title',
+        load: () => import('./plan/along/along-page.tsx').then((m) => m.AlongPage),
+      },
+    ],
+  },
+  {
+    title: 'desk_group_monthend',
+    pages: [
+      {
+        name: 'statement',
+        title: 'monthend_page_statement',
+        load: () => import('./monthend/statement/statement-page.tsx').then((m) => m.StatementPage),
+      },
+      {
+        name: 'count',
+        title: 'monthend_page_count',
+        load: () => import('./monthend/count/count-page.tsx').then((m) => m.CountPage),
+      },
+      {
+        name: 'settle',
+        title: 'monthend_page_settle',
+        load: () => import('./monthend/settle/settle-page.tsx').then((m) => m.SettlePage),
+      },
+      {
+        name: 'review',
+        title: 'monthend_page_review',
+        load: () => import('./monthend/review/review-page.tsx').then((m) => m.ReviewPage),
+      },
+      {
+        name: 'close',
+        title: 'monthend_page_close',
+        load: () => import('./monthend/close/close-page.tsx').then((m) => m.ClosePage),
+      },
     ],
   },
 ]

@@ -25,7 +25,15 @@ const MOST_LOST = 2
 const DRAW_EVERY_MS = 1_000
 
 /** Of a page that could not be read: the person says the total. */
-const UNREAD: SeenPage = { stage: 'checkout', total: null, figures: [], placeOrderCount: 0 }
+const UNREAD: SeenPage = {
+  stage: 'checkout',
+  total: null,
+  figures: [],
+  placeOrderCount: 0,
+  orderNumber: null,
+  items: [],
+  parts: [],
+}
 
 const seat = seatOf(window)
 const isTop = seat === window

@@ -1,5 +1,4 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
-import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import { drawCurtain } from './curtain.ts'
 import { leavesByOrder, orders } from './ordering.ts'
@@ -14,13 +13,14 @@ import { WalletFrames } from './wallet-frames.ts'
  */
 
 const MOST_FIGURES = 12
+const MOST_ITEMS = 500
+const MOST_PARTS = 20
 const LONGEST_TEXT = 200
 
 let currencyHint = ''
 const seat = seatOf(window)
 const walletFrames = new WalletFrames()
-// A frame belongs to the page around it, whose changes are not watched from here: that page is read anew each time.
-const readNow = seat === window ? cachedReading(readSeat) : readSeat
+const readNow = cachedReading(seat.document)
 
 const reader: PageReader = {
   seen: (currency) => pageOf(read(currency)),
@@ -36,15 +36,10 @@ if (!Object.hasOwn(globalThis, 'tillsideReader') || !globalThis.tillsideReader) 
   Object.defineProperty(globalThis, 'tillsideReader', { value: reader, writable: true, configurable: true })
 }
 
-function readSeat(): CheckoutReading {
-  const url = seat.location.href
-  const options = currencyHint === '' ? { url } : { url, currency: currencyHint }
-  return readPage(seat.document, options, globalThis.tillsideLexicons ?? [])
-}
-
 function read(currency: string): CheckoutReading {
   currencyHint = currency
-  return readNow()
+  const url = seat.location.href
+  return readNow(currency === '' ? { url } : { url, currency }, globalThis.tillsideLexicons ?? [])
 }
 
 function ordering(event: Event, currency: string): SeenPage | null {
@@ -67,6 +62,11 @@ function pageOf(reading: CheckoutReading): SeenPage {
     total: reading.total ? { amount: reading.total.amount, currency: reading.total.currency } : null,
     figures: figures.map(figureOf),
     placeOrderCount: reading.placeOrder.length,
+    orderNumber: reading.orderNumber,
+    items: reading.items
+      .slice(0, MOST_ITEMS)
+      .map(({ name, amount, quantity }) => ({ name: cut(name), amount, quantity })),
+    parts: reading.parts.slice(0, MOST_PARTS).map(({ kind, amount }) => ({ kind, amount })),
   }
 }
 

@@ -9,6 +9,8 @@ export type MoneyErrorCode =
   | 'negative-amount'
   | 'bad-weights'
   | 'bad-denominations'
+  | 'unknown-piece'
+  | 'bad-count'
   | 'bad-rounding'
   | 'search-too-large'
 

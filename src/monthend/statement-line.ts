@@ -27,8 +27,8 @@ export interface StatementPlace {
 /** One movement of money on an account, as its bank tells it. */
 export interface StatementLine {
   /**
-   * Names the movement however often it is read: the bank's own reference with the account where there is one, else a
-   * digest of account, day, amount, texts and how many equal ones came before it in the same statement.
+   * Names the movement however often it is read: the bank's own reference with the account where there is one, else a key
+   * made of account, day, amount, texts and how many equal ones came before it in the same statement.
    */
   readonly id: string
   /** Whether `id` rests on the bank's own reference or on what the line says. */

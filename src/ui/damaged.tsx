@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks'
+import type { Damage } from '../background/store.ts'
 import { ask } from './ask.ts'
 import { errorText } from './error-text.ts'
 import { Masthead } from './masthead.tsx'
@@ -8,7 +9,7 @@ import { t } from './text.ts'
 import './damaged.css'
 
 /** What is stored does not add up. Nothing is written on top of it; the person can save it first. */
-export function Damaged({ what }: { what: string }) {
+export function Damaged({ what }: { what: Damage }) {
   const [isSaved, setSaved] = useState(false)
   const [error, setError] = useState<unknown>(null)
   const save = async (): Promise<void> => {
@@ -27,7 +28,7 @@ export function Damaged({ what }: { what: string }) {
       <main>
         <h1>{t('damaged_title')}</h1>
         <Notice outcome="block" isUrgent>
-          {what}
+          {t(`damage_${what}`)}
         </Notice>
         <p>{t('damaged_nothing_written')}</p>
         <button type="button" class="primary" onClick={() => void save()}>

@@ -2,6 +2,7 @@ import type { Entry } from '../book/entry.ts'
 import type { Household } from '../book/household.ts'
 import { ofMinor } from '../money/money.ts'
 import { amountText } from './money-text.ts'
+import { sayMonthEnd } from './say-month-end.ts'
 import { listText, t } from './text.ts'
 
 /**
@@ -41,10 +42,25 @@ export function sayEntry(household: Household, entry: Entry): string {
       return t('said_adjust', { amount: total(entry.lines), pots: pots(entry.lines) })
     case 'charge':
       return t('said_charge', { amount: total(entry.lines), pots: pots(entry.lines) })
+    case 'confirm':
+      return entry.number === undefined ? t('said_confirm') : t('said_confirm_number', { number: entry.number })
+    case 'instalment':
+      return t('said_instalment', { amount: total(entry.lines), pots: pots(entry.lines) })
+    case 'expect':
+      return t('said_expect', { amount: total(entry.lines), pots: pots(entry.lines) })
     case 'release':
       return t('said_release', { amount: text(-sum('held:')) })
     case 'refund':
       return t('said_refund', { amount: total(entry.lines), pots: pots(entry.lines) })
+    case 'count':
+    case 'settle':
+    case 'sweep':
+    case 'transfer':
+    case 'close':
+    case 'reopen':
+    case 'agree':
+    case 'seen':
+      return sayMonthEnd(household, entry)
     case 'reversal':
       return t('said_reversal')
   }

@@ -86,20 +86,22 @@ const held = async (pot = 'piano') => {
 
 const hold = (amount: string, nonce = NONCE) => shop('page.held', { nonce, because: 'untagged', page: page(amount) })
 
-const tag = (total: string, more: Partial<OwnCommands['order.tag']['ask']> = {}, sender: object = PANEL) =>
-  own(
-    'order.tag',
-    {
-      id: entryId(uuid(500)),
-      order: order(1),
-      at: { nonce: NONCE },
-      total,
-      pot: potId('piano') as PotId,
-      reason: null,
-      ...more,
-    },
-    sender,
-  )
+type TagAsk = OwnCommands['order.tag']['ask']
+const wish = (total: string, pot: string): TagAsk['wish'] => ({
+  total,
+  currency: 'CAD',
+  split: { by: 'pot', pot: potId(pot) },
+  foreign: null,
+  margin: null,
+  credit: null,
+  instalments: null,
+  renewal: null,
+})
+const tag = (total: string, more: Partial<TagAsk> & { pot?: PotId } = {}, sender: object = PANEL) => {
+  const { pot = potId('piano'), ...rest } = more
+  const ask = { id: entryId(uuid(500)), order: order(1), at: { nonce: NONCE }, wish: wish(total, pot), reason: null }
+  return own('order.tag', { ...ask, ...rest }, sender)
+}
 
 describe('who may ask what', () => {
   it('a page of the web may neither see balances nor write entries', async () => {
@@ -113,7 +115,9 @@ describe('who may ask what', () => {
     const strangers = [
       { ...POPUP, id: 'another-extension' },
       { ...POPUP, origin: 'https://evil.example', url: 'https://evil.example/popup/popup.html' },
-      { ...SHOP, frameId: 4 },
+      { ...SHOP, frameId: undefined },
+      // A frame that a page wrote is nobody's when the browser gives it no origin.
+      { ...SHOP, frameId: 4, url: 'about:srcdoc', origin: 'null' },
       { ...SHOP, tab: undefined },
       { ...PANEL, tab: undefined },
       { id: 'tillside-id' },

@@ -7,8 +7,13 @@ export class FakeArea implements StorageArea {
   sets = 0
   failWith: Error | null = null
 
-  async get(): Promise<Record<string, unknown>> {
-    return reorder(JSON.parse(JSON.stringify(this.data)))
+  /** How many values were read. */
+  reads = 0
+
+  async get(keys: string[] | null): Promise<Record<string, unknown>> {
+    const names = (keys ?? Object.keys(this.data)).filter((key) => key in this.data)
+    this.reads += names.length
+    return reorder(JSON.parse(JSON.stringify(Object.fromEntries(names.map((key) => [key, this.data[key]])))))
   }
 
   async set(items: Record<string, unknown>): Promise<void> {

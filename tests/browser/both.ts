@@ -117,8 +117,16 @@ export async function openBrowser(name: BrowserName, watched: string): Promise<D
         id: entryId(v7()),
         order: orderId(v7()),
         at: { tab: await tabOf(page) },
-        total,
-        pot: potId('household'),
+        wish: {
+          total,
+          currency: 'CAD',
+          split: { by: 'pot', pot: potId('household') },
+          foreign: null,
+          margin: null,
+          credit: null,
+          instalments: null,
+          renewal: null,
+        },
         reason: 'tried in a test',
       })
     },

@@ -2,14 +2,21 @@ import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
 import { demoHousehold } from '../../demo-data/household.ts'
 import {
+  allOrders,
   assess,
   balances,
   calendarDate,
   deviceId,
   entryId,
+  lastSeenRate,
   money,
   openBook,
+  orderSigns,
+  orderStory,
+  orderSums,
   payDates,
+  planFill,
+  planYear,
   potId,
   toDecimal,
   unplaced,
@@ -56,6 +63,42 @@ describe('the demo household', () => {
     expect(verdict.outcome).toBe('block')
     expect(verdict.reasons[0]?.short).toEqual(money('CAD', '14.70'))
     expect(verdict.reasons[0]?.nextFill).toEqual({ date: '2026-12-04', amount: money('CAD', '60.00') })
+  })
+
+  it("its next pay is planned: every pot has its reason, and its year's costs are met", () => {
+    const { today, book } = demoOn('2026-11-25')
+    const plan = planFill(book, money('CAD', '724.00'), calendarDate('2026-12-04'))
+    const of = (pot: string) => plan.lines.find((line) => line.pot === pot)
+    expect(plan.short.minor).toBe(0)
+    expect(of('winter-tyres')).toMatchObject({ gets: money('CAD', '60.00'), reason: { code: 'goal', paysLeft: 3 } })
+    expect(of('groceries')?.share.rule).toBe('learned')
+    expect(of('reserve')?.reason.code).toBe('reserve')
+    const year = planYear(book, today)
+    // 4 December 2026 to 22 October 2027, the last fortnightly Friday of the twelve months from November.
+    expect([year.pays.length, year.pays.at(-1)?.date]).toEqual([24, '2027-10-22'])
+    expect(year.costs.map((cost) => [cost.pot, cost.missing.minor])).toEqual([
+      ['winter-tyres', 0],
+      ['bicycle', 0],
+      ['presents', 0],
+    ])
+  })
+
+  it.each(['2026-11-25', '2026-11-06'])('opened on %s: shows the lives of orders', (day) => {
+    const { today, book } = demoOn(day)
+    const orders = allOrders(book)
+    const signs = (shop: string) => orders.filter((s) => s.shop === shop).map((s) => orderSigns(book, s, today))
+    expect(orders.some((s) => new Set(s.parts.map((p) => p.pot)).size > 1)).toBe(true)
+    expect(signs('tallow-and-twine.example')).toContainEqual(['part-charged'])
+    expect(signs('tallow-and-twine.example')).toContainEqual(['lapsed'])
+    expect(signs('lantern-lamps.example')).toEqual([['refund-expected']])
+    expect(signs('hub-and-wheel.example')).toEqual([['instalment-ahead']])
+    expect(signs('millrace-larder.example')).toContainEqual(['held'])
+    expect(lastSeenRate(book, 'EUR')).toMatchObject({ home: '57.71', per: '38.00' })
+    expect(orders.filter((s) => s.details.renewal).length).toBeGreaterThan(0)
+    expect(orders.filter((s) => orderSums(s).refunded > 0).length).toBe(1)
+    // Nothing is asked about that the person of the demo did not do.
+    expect(orders.filter((s) => orderSigns(book, s, today).includes('unconfirmed'))).toEqual([])
+    for (const s of orders) expect(orderStory(book, s.order).length).toBeGreaterThan(0)
   })
 
   it('has about three months behind it', () => {

@@ -32,7 +32,7 @@ function openTag(amount: string, read: string | null = amount): OpenTag {
   return {
     order: newOrderId(),
     shop: 'corvid-books.example',
-    pot: potId('groceries'),
+    lines: [{ pot: potId('groceries'), amount: money('CAD', amount) }],
     amount: money('CAD', amount),
     read: read === null ? null : { amount: read, currency: 'CAD' },
     taggedAt: 0,
@@ -169,13 +169,37 @@ describe('the order of a page', () => {
     expect(worker.count('order.tag')).toBe(0)
   })
 
-  it('asks for the amount in the household’s currency when the page is in another', async () => {
+  it('takes an order in another currency at a rate that is given, or its amount at home', async () => {
     const page = shopPage('40.00')
     worker.checkout = {
       ...page,
       page: page.page && { ...page.page, total: { amount: '40.00', currency: 'EUR' } },
     }
     await show(<PopupPage tab={7} />)
+    await says('The shop asks EUR. It is held in CAD at a rate you give; nothing is looked up.')
+    expect(field('Order total').value).toBe('40.00')
+    await press('1', the('.chooser input', HTMLInputElement))
+    await press('Enter', the('.chooser input:checked', HTMLInputElement))
+    await says('Something typed above cannot be read, or is missing.')
+    await type(field('CAD for 1 EUR'), '1.50')
+    await type(field("Card's fee, %"), '2.5')
+    // 40.00 at 1.50 is 60.00, and 2.5 per cent of it 1.50.
+    await says('Comes to 61.50 CAD: 60.00 and 1.50 fee.')
+    await says('This order of 61.50')
+    the('.order-form', HTMLFormElement).requestSubmit()
+    await says('Tagged 61.50 to Groceries.')
+    expect(worker.entries().at(-1)).toMatchObject({
+      lines: [{ pot: 'groceries', amount: 6150 }],
+      details: { foreign: { currency: 'EUR', amount: 4000, home: '1.50', per: '1', fee: '2.5', from: 'given' } },
+    })
+  })
+
+  it('an order in another currency can be typed at home instead', async () => {
+    const page = shopPage('40.00')
+    worker.checkout = { ...page, page: page.page && { ...page.page, total: { amount: '40.00', currency: 'EUR' } } }
+    await show(<PopupPage tab={7} />)
+    await says('The shop asks EUR.')
+    button('Type it in CAD instead').click()
     await says('The page asks 40.00 EUR. Type what it comes to in CAD.')
     expect(field('Order total').value).toBe('')
   })

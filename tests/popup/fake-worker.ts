@@ -1,3 +1,5 @@
+import type { MonthendCommands } from '../../src/background/monthend-protocol.ts'
+import { wishFrom } from '../../src/background/order-wish.ts'
 import type {
   At,
   CheckoutLook,
@@ -8,6 +10,7 @@ import type {
   Reply,
 } from '../../src/background/protocol.ts'
 import { Refusal } from '../../src/background/refusal.ts'
+import type { Damage } from '../../src/background/store.ts'
 import {
   accountId,
   append,
@@ -17,6 +20,7 @@ import {
   balances,
   type CalendarDate,
   calendarDate,
+  confirmOrder,
   type DeviceId,
   deviceId,
   type Entry,
@@ -27,28 +31,35 @@ import {
   isReversed,
   lastUndoable,
   money,
+  ofMinor,
   openBook,
   openPot,
   type Pot,
   payDates,
   potsForShop,
   receivePay,
+  releaseOrder,
   reverse,
+  smallestRemoval,
   spendFrom,
+  sumsOf,
   tagOrder,
   unplaced,
   withHousehold,
+  workOut,
 } from '../../src/index.ts'
 import { newEntryId } from '../../src/ui/new-id.ts'
 import { smallHousehold } from './samples.ts'
 
-type Handlers = { [C in keyof OwnCommands]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
+/** The month-end's own pages are tested against the real worker, not against this one. */
+type Handled = Exclude<keyof OwnCommands, keyof MonthendCommands>
+type Handlers = { [C in Handled]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
 
 /** The worker's commands over the real engine, in memory: for tests of our pages, and for looking at them. */
 export class FakeWorker {
   book: Book | null = null
   isDemo = false
-  damaged: string | null = null
+  damaged: Damage | null = null
   watched: string[] = []
   tags = new Map<string, OpenTag>()
   /** Every command asked, in order. */
@@ -121,7 +132,7 @@ export class FakeWorker {
     'book.look': () => this.look(),
     'book.entries': ({ from }) => {
       const entries = this.entries()
-      return { entries: entries.slice(from), length: entries.length }
+      return { entries: entries.slice(from), next: entries.length, end: entries.length, sums: sumsOf(this.ready()) }
     },
     'household.create': ({ currency, timeZone, schedule, pots }) => {
       const household: Household = {
@@ -191,11 +202,49 @@ export class FakeWorker {
         return { pot, usedHere, verdict: assess(book, purchase, this.today) }
       })
     },
-    'order.tag': ({ id, order, at, total, pot, reason }) => {
+    'order.weigh': ({ shop, order, wish }) => {
+      const book = this.ready()
+      const meant = wishFrom(shop, wish)
+      const { purchase, split, converted, whole } = workOut(book.household, meant, this.today)
+      const { currency } = book.household
+      const sum = (all: number, l: { amount: number }): number => all + l.amount
+      return {
+        verdict: assess(book, order ? { ...purchase, order } : purchase, this.today),
+        split,
+        converted,
+        whole: ofMinor(currency, whole.reduce(sum, 0)),
+        held: ofMinor(currency, purchase.lines.map((l) => ({ amount: l.amount.minor })).reduce(sum, 0)),
+        removal: smallestRemoval(book, meant, this.today, order ?? undefined),
+      }
+    },
+    'order.confirm': ({ id, order, number, total }) => {
+      const book = this.ready()
+      const said = {
+        ...(number === null ? {} : { number }),
+        ...(total === null ? {} : { total: money(book.household.currency, total) }),
+      }
+      const answer = confirmOrder(book, this.stamp(id), order, said)
+      if (answer.kind === 'confirmed') this.book = append(book, answer.entry)
+      this.checkout = { ...this.checkout, unconfirmed: this.checkout.unconfirmed.filter((u) => u.order !== order) }
+      return { kind: answer.kind }
+    },
+    'order.release': ({ id, order, why }) => {
+      this.post(id, (book) => releaseOrder(book, this.stamp(id), order, why))
+      this.checkout = { ...this.checkout, unconfirmed: this.checkout.unconfirmed.filter((u) => u.order !== order) }
+      return {}
+    },
+    'order.charge': () => this.notFaked('order.charge'),
+    'order.charge-untagged': () => this.notFaked('order.charge-untagged'),
+    'order.hold-part': () => this.notFaked('order.hold-part'),
+    'order.expect-refund': () => this.notFaked('order.expect-refund'),
+    'order.refund': () => this.notFaked('order.refund'),
+    'renewal.save': () => this.notFaked('renewal.save'),
+    'renewal.pay': () => this.notFaked('renewal.pay'),
+    'order.rules': () => this.notFaked('order.rules'),
+    'order.tag': ({ id, order, at, wish, reason }) => {
       const book = this.ready()
       const shop = this.shopAt(at)
-      const amount = money(book.household.currency, total)
-      const purchase = { shop, lines: [{ pot, amount }] }
+      const { purchase, whole } = workOut(book.household, wishFrom(shop, wish), this.today)
       if (findEntry(book, id)) {
         const verdict = assess(book, { ...purchase, order }, this.today)
         return { kind: 'tagged', entry: id, verdict, adjusted: false }
@@ -203,7 +252,11 @@ export class FakeWorker {
       const answer = tagOrder(book, this.stamp(id), order, purchase, reason ?? undefined)
       if (answer.kind === 'blocked' || answer.kind === 'needs-reason') return answer
       const read = this.checkout.page?.total ?? null
-      this.tags.set(shop, { order, shop, pot, amount, read, taggedAt: 0, placedAt: null })
+      const amount = ofMinor(
+        book.household.currency,
+        whole.reduce((sum, l) => sum + l.amount, 0),
+      )
+      this.tags.set(shop, { order, shop, lines: purchase.lines, amount, read, taggedAt: 0, placedAt: null })
       if (answer.kind === 'unchanged') return answer
       this.book = append(book, answer.entry)
       return { kind: 'tagged', entry: id, verdict: answer.verdict, adjusted: answer.entry.kind === 'adjust' }
@@ -226,6 +279,11 @@ export class FakeWorker {
     'store.raw': () => ({ json: JSON.stringify(this.book ? [...entriesOf(this.book)] : []) }),
   }
 
+  /** A command of the desk, which no test of the popup asks: an error, not an answer that was never worked out. */
+  private notFaked(command: string): never {
+    throw new Error(`The test's worker does not know ${command}.`)
+  }
+
   private shopAt(at: At): string {
     if ('nonce' in at && this.checkout.heldBecause === null) throw unknownNonce()
     return this.checkout.shop ?? ''
@@ -245,6 +303,8 @@ const noPage: CheckoutLook = {
   unread: 'not-a-web-page',
   tag: null,
   heldBecause: null,
+  seenRate: null,
+  unconfirmed: [],
 }
 
 function unknownNonce(): Refusal {
@@ -263,6 +323,10 @@ function viewOf(book: Book, worker: FakeWorker): HouseholdView {
     unplaced: unplaced(book),
     recent: standing.slice(-12).reverse(),
     undoable: lastUndoable(book),
+    series: worker.device,
+    gaps: 0,
+    mended: [],
+    statements: { accounts: {}, mappings: [] },
     watched: worker.watched,
   }
 }

@@ -14,6 +14,8 @@ export function shopPage(amount: string | null, changes: Partial<CheckoutLook> =
     unread: null,
     tag: null,
     heldBecause: null,
+    seenRate: null,
+    unconfirmed: [],
     ...changes,
   }
 }

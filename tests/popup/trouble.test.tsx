@@ -18,7 +18,7 @@ beforeEach(async () => {
 
 describe('a damaged store', () => {
   it('says what is damaged and gives what is there as a file', async () => {
-    worker.damaged = 'Segment 3 does not match its checksum.'
+    worker.damaged = 'head'
     let saved: Blob | null = null
     const makeUrl = (blob: Blob): string => {
       saved = blob
@@ -30,7 +30,7 @@ describe('a damaged store', () => {
       clicked.push(this.download)
     })
     await show(<PopupPage tab={null} />)
-    await says('Segment 3 does not match its checksum.')
+    await says('cannot be read, or it was altered')
     await says('Nothing is written on top of it.')
     expect(document.body.textContent).not.toContain('Groceries')
     button('Save what is stored to a file').click()

@@ -962,7 +962,6 @@ export const id: Lexicon = {
       'masukkan ke keranjang',
       'masuk keranjang',
       '+ keranjang',
-      'keranjang',
       'tambah ke tas',
       'tambahkan ke tas',
       'pre order',

@@ -9,6 +9,8 @@ export const pt: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'pagar agora',
+      'pagar hoje',
       'a pagar hoje',
       'a pagar agora',
       'total a pagar hoje',

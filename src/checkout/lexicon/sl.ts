@@ -10,6 +10,8 @@ export const sl: Lexicon = {
   labels: {
     dueNow: [
       'za plačilo danes',
+      'plačilo danes',
+      'plačilo zdaj',
       'za plačilo zdaj',
       'za plačilo takoj',
       'plačate danes',

@@ -17,18 +17,28 @@ export interface DecodedText {
   readonly sure: boolean
 }
 
+/** What is said of an encoding, by any usual name (`ISO-8859-1` is read as windows-1252, as browsers do). */
+interface SaidEncoding {
+  /** By the caller: obeyed. */
+  readonly asked: string | undefined
+  /** By the file itself, which is often wrong: believed unless the bytes say otherwise. */
+  readonly declared: string | undefined
+}
+
 /**
- * Turns bytes into text. A byte order mark wins; then what the caller says; then evidence: zero bytes at every second place
- * are UTF-16, bytes that are sound UTF-8 are UTF-8, else the single-byte encoding in which the words look like words.
+ * Turns bytes into text. A byte order mark wins; then what the caller asks for; then evidence: zero bytes at every second
+ * place are UTF-16, upper bytes that are sound UTF-8 are UTF-8; then what the file declares; then the single-byte encoding
+ * in which the words look like words.
  *
- * @param said an encoding, by any usual name (`ISO-8859-1` is read as windows-1252, as browsers do)
  * @throws MonthendError `unknown-encoding` for a name that is not known or bytes that are not in the encoding said,
  *   `broken-file` when the last character is cut in half
  */
-export function* decode(bytes: Uint8Array, said: string | undefined): Generator<Progress, DecodedText> {
+export function* decode(bytes: Uint8Array, said: SaidEncoding): Generator<Progress, DecodedText> {
   const mark = byteOrderMark(bytes)
   if (mark) return yield* decodeAs(bytes, mark.encoding, 'The file starts with a byte order mark.', mark.length)
-  if (said !== undefined) return yield* decodeAs(bytes, encodingNamed(said), 'This encoding was asked for.', 0)
+  if (said.asked !== undefined) {
+    return yield* decodeAs(bytes, encodingNamed(said.asked), 'This encoding was asked for.', 0)
+  }
   const halves = zeroHalves(bytes)
   if (halves) return yield* decodeAs(bytes, halves, 'Every second byte is zero, as in UTF-16.', 0)
   const read = yield* utf8(bytes, 0)
@@ -39,6 +49,10 @@ export function* decode(bytes: Uint8Array, said: string | undefined): Generator<
   if (read.good > 4 * read.bad) {
     const evidence = `Nearly all is sound UTF-8; ${read.bad} bytes are not, and stand as "\uFFFD".`
     return { text: read.text, encoding: 'utf-8', evidence, sure: false }
+  }
+  const declared = said.declared === undefined ? null : knownEncoding(said.declared)
+  if (declared !== null && declared !== 'utf-8') {
+    return yield* decodeAs(bytes, declared, `The file declares itself ${said.declared}.`, 0)
   }
   const { page, sure } = guessCodePage(bytes)
   const text = yield* singleByte(bytes, codePages[page])
@@ -58,7 +72,10 @@ function* decodeAs(
   if (encoding === 'utf-16le' || encoding === 'utf-16be') {
     const text = yield* utf16(bytes, from, encoding === 'utf-16be')
     if (text === null) {
-      throw new MonthendError('broken-file', 'The file ends in the middle of a character. Fetch it from the bank again.')
+      throw new MonthendError(
+        'broken-file',
+        'The file ends in the middle of a character. Fetch it from the bank again.',
+      )
     }
     return { text, encoding, evidence, sure: true }
   }
@@ -110,22 +127,22 @@ const NAMES: Readonly<Record<string, Encoding>> = {
   macroman: 'macintosh',
 }
 
-/**
- * The encoding a name means, whatever its case and marks: `ISO-8859-15`, `cp1252`, `UTF8`.
- *
- * @throws MonthendError `unknown-encoding`
- */
-export function encodingNamed(name: string): Encoding {
+/** The encoding a name means, whatever its case and marks: `ISO-8859-15`, `cp1252`, `UTF8`. Null when none is known. */
+function knownEncoding(name: string): Encoding | null {
   const key = name.toLowerCase().replace(/[^a-z0-9]/g, '')
   const page = Object.keys(codePages)
     .filter(isCodePage)
-    .find((known) => [known.replace(/[^a-z0-9]/g, ''), known.replace('windows-', 'cp')].includes(key))
-  const encoding = NAMES[key] ?? page ?? (/^125\d$/.test(key) ? `windows-${key}` : undefined)
-  if (encoding === undefined || !(isCodePage(encoding) || encoding.startsWith('utf'))) {
-    const known = ['utf-8', 'utf-16le', 'utf-16be', ...Object.keys(codePages)].join(', ')
-    throw new MonthendError('unknown-encoding', `"${name}" is not an encoding known here. Choose one of: ${known}.`)
-  }
-  return isCodePage(encoding) ? encoding : encoding === 'utf-16le' || encoding === 'utf-16be' ? encoding : 'utf-8'
+    .find((known) => [bare(known), known.replace('windows-', 'cp'), known.replace('windows-', '')].includes(key))
+  return NAMES[key] ?? page ?? null
+}
+
+const bare = (name: string): string => name.replace(/[^a-z0-9]/g, '')
+
+function encodingNamed(name: string): Encoding {
+  const encoding = knownEncoding(name)
+  if (encoding !== null) return encoding
+  const known = ['utf-8', 'utf-16le', 'utf-16be', ...Object.keys(codePages)].join(', ')
+  throw new MonthendError('unknown-encoding', `"${name}" is not an encoding known here. Choose one of: ${known}.`)
 }
 
 function isCodePage(text: string): text is CodePage {

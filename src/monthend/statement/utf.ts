@@ -50,7 +50,7 @@ export function* utf8(bytes: Uint8Array, from: number): Generator<Progress, Utf8
       }
     }
     if (filled >= RUN) {
-      text += String.fromCharCode(...units.subarray(0, filled))
+      text += characters(units.subarray(0, filled))
       filled = 0
       if (i >= next) {
         next += STEP
@@ -58,7 +58,7 @@ export function* utf8(bytes: Uint8Array, from: number): Generator<Progress, Utf8
       }
     }
   }
-  return { text: text + String.fromCharCode(...units.subarray(0, filled)), good, bad }
+  return { text: text + characters(units.subarray(0, filled)), good, bad }
 }
 
 /** The code point that starts at `i`, or -1. */
@@ -92,7 +92,7 @@ export function* utf16(bytes: Uint8Array, from: number, bigEndian: boolean): Gen
       const [one, two] = [bytes[i] ?? 0, bytes[i + 1] ?? 0]
       units[(i - at) / 2] = bigEndian ? (one << 8) | two : (two << 8) | one
     }
-    text += String.fromCharCode(...units)
+    text += characters(units)
     if (at % STEP < RUN * 2) yield { stage: 'decoding', done: at, of: bytes.length }
   }
   return text
@@ -106,8 +106,13 @@ export function* singleByte(bytes: Uint8Array, upper: string): Generator<Progres
   for (let at = 0; at < bytes.length; at += RUN) {
     const end = Math.min(at + RUN, bytes.length)
     for (let i = at; i < end; i++) units[i - at] = table[bytes[i] ?? 0] ?? 0xfffd
-    text += String.fromCharCode(...units.subarray(0, end - at))
+    text += characters(units.subarray(0, end - at))
     if (at % STEP < RUN) yield { stage: 'decoding', done: at, of: bytes.length }
   }
   return text
+}
+
+/** Handed over as a whole: spreading would make a list of every piece first. */
+function characters(units: Uint16Array): string {
+  return Reflect.apply(String.fromCharCode, null, units)
 }

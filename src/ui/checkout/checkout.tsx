@@ -10,6 +10,7 @@ import { t } from '../text.ts'
 import { OrderForm, type Tagged } from './order-form.tsx'
 import { pageTotal, totalChanged } from './page-total.ts'
 import { PlacedBefore } from './placed-before.tsx'
+import { potNames } from './pot-order.ts'
 import { TaggedView } from './tagged-view.tsx'
 import './checkout.css'
 
@@ -37,15 +38,15 @@ export function Checkout(props: {
   const [phase, setPhase] = useState<Phase>(() => firstPhase(look, view))
   const chooseAnew = (): void => setPhase({ kind: 'choose', order: newOrderId(), standing: null })
   const noteTagged = (order: OrderId, tagged: Tagged, before: OpenTag | null): void => {
-    const { amount, pot } = tagged
+    const { amount, lines } = tagged
     const read = look.page?.total ?? null
-    const standing = { order, shop: look.shop ?? '', pot, amount, read, taggedAt: Date.now(), placedAt: null }
+    const standing = { order, shop: look.shop ?? '', lines, amount, read, taggedAt: Date.now(), placedAt: null }
     void props.onChanged().then(() => setPhase({ kind: 'tagged', tagged, standing, before }))
   }
 
   if (phase.kind === 'placed-before') {
     const { tag } = phase
-    const tagged = { amount: tag.amount, pot: tag.pot, entry: null }
+    const tagged = { amount: tag.amount, lines: tag.lines, entry: null }
     return (
       <>
         {props.heading}
@@ -101,12 +102,12 @@ function firstPhase(look: CheckoutLook, view: HouseholdView): Phase {
   if (totalChanged(tag, page)) return { kind: 'choose', order: tag.order, standing: tag }
   const last = view.undoable
   const entry = last?.kind === 'order' && last.order === tag.order ? last.id : null
-  return { kind: 'tagged', tagged: { amount: tag.amount, pot: tag.pot, entry }, standing: tag, before: null }
+  return { kind: 'tagged', tagged: { amount: tag.amount, lines: tag.lines, entry }, standing: tag, before: null }
 }
 
 /** An open tag, and by how much the page asks more or less than it. */
 function Standing({ tag, look, view }: { tag: OpenTag; look: CheckoutLook; view: HouseholdView }) {
-  const pot = view.household.pots.find((p) => p.id === tag.pot)?.name ?? tag.pot
+  const pot = potNames(view, tag.lines)
   const now = pageTotal(look.page, tag.amount.currency)
   const before = { amount: amountText(tag.amount), pot }
   if (!now || now.minor === tag.amount.minor) return <Notice outcome="allow">{t('tag_stands', before)}</Notice>

@@ -1,5 +1,5 @@
 import type { OpenTag, SeenPage } from '../../background/protocol.ts'
-import type { CurrencyCode } from '../../money/currency.ts'
+import { type CurrencyCode, isCurrencyCode } from '../../money/currency.ts'
 import { type Money, money } from '../../money/money.ts'
 
 /** The total a page shows, where it is in the household's currency; else null. */
@@ -11,6 +11,12 @@ export function pageTotal(page: SeenPage | null, currency: CurrencyCode): Money 
     // A page may say anything; what is no amount of this currency counts as not read.
     return null
   }
+}
+
+/** The total a page shows in whatever currency it names; null where it shows none. */
+export function askedTotal(page: SeenPage | null): Money | null {
+  const asked = page?.total?.currency
+  return asked !== undefined && isCurrencyCode(asked) ? pageTotal(page, asked) : null
 }
 
 /**

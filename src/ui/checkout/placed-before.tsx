@@ -5,6 +5,7 @@ import { errorText } from '../error-text.ts'
 import { amountText } from '../money-text.ts'
 import { Notice } from '../notice.tsx'
 import { t } from '../text.ts'
+import { potNames } from './pot-order.ts'
 import { useArmed } from './use-armed.ts'
 
 /**
@@ -25,7 +26,7 @@ export function PlacedBefore(props: {
     if (!isArmed()) return
     ask('order.again', { at: props.at }).then(props.onAgain, setError)
   }
-  const pot = view.household.pots.find((p) => p.id === tag.pot)?.name ?? tag.pot
+  const pot = potNames(view, tag.lines)
   return (
     <section class="placed-before">
       <p>{t('placed_before_said', { amount: amountText(tag.amount), pot })}</p>

@@ -1,6 +1,7 @@
-import type { PotChoice } from '../../background/protocol.ts'
+import type { HouseholdView, PotChoice } from '../../background/protocol.ts'
 import type { Household, Pot } from '../../book/household.ts'
 import type { PotId } from '../../book/ids.ts'
+import { listText } from '../text.ts'
 
 /** The pots that can be chosen: by a ranking where there is one, then the household's own order. */
 export function potOrder(household: Household, ranking: readonly PotId[] | null): Pot[] {
@@ -21,4 +22,9 @@ export function readyPot(pots: readonly Pot[], choices: readonly PotChoice[]): P
   const known = choices.find((c) => c.usedHere > 0)
   if (known) return known.pot
   return pots.length === 1 ? (pots[0]?.id ?? null) : null
+}
+
+/** The names of an order's pots: "Groceries and Household things". */
+export function potNames(view: HouseholdView, lines: readonly { readonly pot: PotId }[]): string {
+  return listText(lines.map(({ pot }) => view.household.pots.find((p) => p.id === pot)?.name ?? pot))
 }

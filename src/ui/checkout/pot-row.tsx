@@ -67,6 +67,8 @@ function wordFor(choice: PotChoice | null): TextKey | null {
       return 'word_below_floor'
     case 'cash-only':
       return 'word_cash_only'
+    case 'renewal-ahead':
+      return 'word_renewal_ahead'
     case 'uses-notes':
       return 'word_uses_notes'
     default:

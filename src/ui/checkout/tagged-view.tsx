@@ -1,5 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { HouseholdView } from '../../background/protocol.ts'
+import type { PotId } from '../../book/ids.ts'
+import type { Money } from '../../money/money.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
 import { errorText } from '../error-text.ts'
@@ -9,6 +11,7 @@ import { sillReach } from '../sill.ts'
 import { SillBar } from '../sill-bar.tsx'
 import { t } from '../text.ts'
 import type { Tagged } from './order-form.tsx'
+import { potNames } from './pot-order.ts'
 
 /** The order has its pot: what was tagged, what is left, and what to do now. */
 export function TaggedView(props: {
@@ -23,24 +26,19 @@ export function TaggedView(props: {
   readonly onBack: (() => void) | null
 }) {
   const { view, tagged, onBack, onAnother } = props
-  const pot = view.household.pots.find((p) => p.id === tagged.pot)
-  const balance = view.balances[tagged.pot]
   const back = useRef<HTMLButtonElement>(null)
   const undo = useUndo(tagged, props.onUndone)
   useLayoutEffect(() => back.current?.focus(), [])
-  const values = { amount: amountText(tagged.amount), pot: pot?.name ?? tagged.pot }
+  const values = { amount: amountText(tagged.amount), pot: potNames(view, tagged.lines) }
   return (
     <section class="tagged">
       <Notice outcome="allow">
-        <strong>{t('tagged_said', values)}</strong> {t(onBack ? 'tagged_next_panel' : 'tagged_next')}
+        <strong>{tagged.lines.length > 0 ? t('tagged_said', values) : t('tagged_nothing')}</strong>{' '}
+        {t(onBack ? 'tagged_next_panel' : 'tagged_next')}
       </Notice>
-      {pot && balance && (
-        <div class="tagged-pot">
-          <span class="pot-name">{pot.name}</span>
-          <span class="pot-left">{t('amount_left', { amount: amountText(balance.left) })}</span>
-          <SillBar balance={balance} scale={Math.max(sillReach(balance), pot.fill.cash, pot.fill.card, 1)} />
-        </div>
-      )}
+      {tagged.lines.map((line) => (
+        <TaggedPot key={line.pot} view={view} id={line.pot} part={tagged.lines.length > 1 ? line.amount : null} />
+      ))}
       {undo.error !== null && (
         <Notice outcome="block" isUrgent>
           {errorText(undo.error)}
@@ -67,6 +65,22 @@ export function TaggedView(props: {
         )}
       </div>
     </section>
+  )
+}
+
+/** One pot of the order: what is left in it now, and of a split order what it pays. */
+function TaggedPot({ view, id, part }: { view: HouseholdView; id: PotId; part: Money | null }) {
+  const pot = view.household.pots.find((p) => p.id === id)
+  const balance = view.balances[id]
+  if (!pot || !balance) return null
+  return (
+    <div class="tagged-pot">
+      <span class="pot-name">
+        {pot.name} {part && <span class="tagged-part">{amountText(part)}</span>}
+      </span>
+      <span class="pot-left">{t('amount_left', { amount: amountText(balance.left) })}</span>
+      <SillBar balance={balance} scale={Math.max(sillReach(balance), pot.fill.cash, pot.fill.card, 1)} />
+    </div>
   )
 }
 

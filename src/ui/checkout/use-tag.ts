@@ -1,14 +1,13 @@
 import { useRef, useState } from 'preact/hooks'
-import type { At, TagReply } from '../../background/protocol.ts'
-import type { OrderId, PotId } from '../../book/ids.ts'
+import type { At, TagReply, WishText } from '../../background/protocol.ts'
+import type { OrderId } from '../../book/ids.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
 
 /** What a tag is asked for. */
 export interface TagWish {
   readonly order: OrderId
-  readonly total: string
-  readonly pot: PotId
+  readonly wish: WishText
   readonly reason: string | null
 }
 
@@ -29,7 +28,7 @@ export function useTag(at: At, shop: string, onReply: (reply: TagReply) => void)
     try {
       const id = action.idFor(JSON.stringify(wish))
       const reply = await ask('order.tag', { id, at, ...wish })
-      if (reply.kind === 'tagged' || reply.kind === 'unchanged') action.done()
+      if (reply.kind !== 'needs-reason' && reply.kind !== 'blocked') action.done()
       onReply(reply)
     } catch (cause) {
       setError(cause)

@@ -1,0 +1,32 @@
+import { type Book, entriesOf } from './book.ts'
+import type { Entry } from './entry.ts'
+import type { OrderId } from './ids.ts'
+import { findOrder } from './order-state.ts'
+
+/**
+ * The entries among the given ones that later entries are likely to name, so that a book opened at its latest entries
+ * (`openBookAt`) keeps them at hand: every step of an order that still holds money, and the closing and opening of
+ * months. Reversed steps come along with their reversals, which say that they are gone.
+ *
+ * @param entries those that are about to leave, in their order; all of this book
+ */
+export function toCarry(book: Book, entries: readonly Entry[]): Entry[] {
+  const open = new Map<OrderId, boolean>()
+  const isOpen = (order: OrderId): boolean => {
+    const known = open.get(order) ?? findOrder(book, order)?.parts.some((part) => part.held !== 0) ?? false
+    open.set(order, known)
+    return known
+  }
+  const reversed = new Map<string, Entry>()
+  for (const entry of entriesOf(book)) if (entry.kind === 'reversal') reversed.set(entry.reverses, entry)
+  const kept = new Set<Entry>()
+  for (const entry of entries) {
+    const isNamed = entry.kind === 'close' || entry.kind === 'reopen' || ('order' in entry && isOpen(entry.order))
+    if (!isNamed) continue
+    kept.add(entry)
+    const reversal = reversed.get(entry.id)
+    if (reversal) kept.add(reversal)
+  }
+  // A reversal that stays in the window is at hand there already.
+  return entries.filter((entry) => kept.has(entry))
+}

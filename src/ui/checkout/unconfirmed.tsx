@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks'
+import type { HouseholdView, SeenPage, UnconfirmedOrder } from '../../background/protocol.ts'
+import { toDecimal } from '../../money/money.ts'
+import { useActionId } from '../action-id.ts'
+import { ask } from '../ask.ts'
+import { errorText } from '../error-text.ts'
+import { amountText } from '../money-text.ts'
+import { Notice } from '../notice.tsx'
+import { shortDate } from '../short-date.ts'
+import { listText, t } from '../text.ts'
+import { pageTotal } from './page-total.ts'
+
+/** Orders that were tagged and not seen through: did they go through? A confirmation page before us answers for one. */
+export function Unconfirmed(props: {
+  readonly view: HouseholdView
+  readonly orders: readonly UnconfirmedOrder[]
+  readonly page: SeenPage | null
+  readonly onDone: () => Promise<void>
+}) {
+  return (
+    <>
+      {props.orders.map((order, n) => (
+        <One key={order.order} {...props} order={order} page={n === 0 ? props.page : null} />
+      ))}
+    </>
+  )
+}
+
+function One(props: {
+  readonly view: HouseholdView
+  readonly order: UnconfirmedOrder
+  readonly page: SeenPage | null
+  readonly onDone: () => Promise<void>
+}) {
+  const { order, view, page } = props
+  const yes = useActionId(`confirm:${order.order}`)
+  const no = useActionId(`not-placed:${order.order}`)
+  const [error, setError] = useState<unknown>(null)
+  const [isBusy, setBusy] = useState(false)
+  const pots = listText(order.pots.map((id) => view.household.pots.find((p) => p.id === id)?.name ?? id))
+  const isConfirmation = page?.stage === 'confirmation'
+  const total = isConfirmation ? pageTotal(page, view.household.currency) : null
+  const number = isConfirmation ? (page?.orderNumber ?? null) : null
+  const run = (work: () => Promise<unknown>): void => {
+    if (isBusy) return
+    setBusy(true)
+    setError(null)
+    work()
+      .then(() => props.onDone())
+      .catch(setError)
+      .finally(() => setBusy(false))
+  }
+  const confirm = (said: { number: string | null; total: string | null }): void =>
+    run(async () => {
+      await ask('order.confirm', { id: yes.idFor(JSON.stringify(said)), order: order.order, ...said })
+      yes.done()
+    })
+  const release = (): void =>
+    run(async () => {
+      await ask('order.release', { id: no.idFor(order.order), order: order.order, why: 'not-placed' })
+      no.done()
+    })
+  const differs = total !== null && total.minor !== order.amount.minor
+  return (
+    <section class="unconfirmed">
+      <h2>{t('unconfirmed_title')}</h2>
+      <p>
+        {t('unconfirmed_said', {
+          amount: amountText(order.amount),
+          shop: order.shop,
+          date: shortDate(order.date),
+          pots,
+        })}
+      </p>
+      {isConfirmation && (total !== null || number !== null) && (
+        <p>
+          {number !== null && t('unconfirmed_number', { number })}{' '}
+          {differs && total && t('unconfirmed_total', { total: amountText(total), was: amountText(order.amount) })}
+        </p>
+      )}
+      {error !== null && (
+        <Notice outcome="block" isUrgent>
+          {errorText(error)}
+        </Notice>
+      )}
+      <div class="buttons">
+        <button
+          type="button"
+          class="primary"
+          disabled={isBusy}
+          onClick={() => confirm({ number, total: differs && total ? toDecimal(total) : null })}
+        >
+          {t(differs ? 'unconfirmed_yes_total' : 'unconfirmed_yes')}
+        </button>
+        <button type="button" disabled={isBusy} onClick={release}>
+          {t('unconfirmed_no')}
+        </button>
+      </div>
+    </section>
+  )
+}
