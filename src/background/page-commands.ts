@@ -5,7 +5,7 @@ import { passOf } from './gate-mail.ts'
 import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
 import { bringReader } from './reading-tab.ts'
 import type { Sender } from './sender.ts'
-import { noteHeld, noteSeen } from './session.ts'
+import { heldBy, noteHeld, noteSeen } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
 import type { Head } from './store.ts'
@@ -71,6 +71,16 @@ export async function placed(context: Context, ask: Ask<'page.placed'>, sender: 
     return { change: { ledger: { tags } }, answer: null }
   })
   return {}
+}
+
+/** Whether the panel of an order held in this very tab has been drawn. */
+export async function panel(
+  _: Context,
+  ask: Ask<'page.panel'>,
+  sender: Shop,
+): Promise<PageCommands['page.panel']['answer']> {
+  const order = await heldBy(ask.nonce)
+  return { isUp: order?.tab !== sender.tab || order.frame !== null }
 }
 
 /** The page takes the panel away each time it is shown: what cannot be said there is said on the toolbar. */

@@ -102,6 +102,7 @@ export const pageRequests = {
   'page.seen': z.strictObject({ page: seenPage }),
   'page.held': z.strictObject({ nonce, because: z.enum(['untagged', 'changed', 'placed-before']), page: seenPage }),
   'page.placed': z.strictObject({ order: orderId }),
+  'page.panel': z.strictObject({ nonce }),
   'page.fought': none,
 } as const
 

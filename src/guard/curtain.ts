@@ -11,7 +11,7 @@ export interface Curtain {
   /** Shows the panel. */
   frame(url: string): void
   /** Shows a sentence of ours and lets the person decide. */
-  say(what: 'no_answer' | 'gone'): void
+  say(what: 'no_answer' | 'gone' | 'no_panel'): void
   close(): void
   isOpen(): boolean
   /** Whether an event happened to the curtain itself. */
@@ -27,6 +27,7 @@ const texts = {
   label: message('curtain_label'),
   no_answer: message('curtain_no_answer'),
   gone: message('curtain_gone'),
+  no_panel: message('curtain_no_panel'),
   back: message('curtain_back'),
   goOn: message('curtain_go_on'),
 }
@@ -163,7 +164,9 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
         goOn()
         close()
       })
-      box.append(sentence, back, on)
+      box.append(sentence, back)
+      // Where the popup can still tag the order, nothing goes untagged.
+      if (what !== 'no_panel') box.append(on)
       fill(box)
       content = back
       back.focus()
@@ -172,7 +175,7 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
     isOpen: () => host.isConnected && dialog.open,
     holds: (event) => event.composedPath().includes(host),
     focus() {
-      if (focuses++ < MOST_FOCUSES) content.focus()
+      if (over.activeElement !== host && focuses++ < MOST_FOCUSES) content.focus()
     },
     check,
   }

@@ -20,6 +20,8 @@ const WAIVED_MS = 60_000
 /** Reading again after a change waits for the page to come to rest. */
 const REST_MS = 250
 const NO_ANSWER_MS = 2_000
+/** A page's own policy may keep every frame out: a panel that has not spoken after so long is not there. */
+const PANEL_MS = 6_000
 /** A curtain that the page takes away is drawn again this often in a page's life, and then at most once per press and second. */
 const MOST_LOST = 2
 const DRAW_EVERY_MS = 1_000
@@ -74,7 +76,7 @@ const TYPING = ['keydown', 'keypress', 'keyup', 'beforeinput', 'input', 'paste',
 if (!Object.hasOwn(globalThis, 'tillsideGate')) {
   Object.defineProperty(globalThis, 'tillsideGate', { value: true })
   // A global of our own, or a frame of that name would be taken for it.
-  Object.defineProperty(globalThis, 'tillsideReader', { value: undefined, writable: true })
+  Object.defineProperty(globalThis, 'tillsideReader', { value: undefined, writable: true, configurable: true })
   seeClosedRoots()
   listen()
   new MutationObserver(changed).observe(document, { childList: true, subtree: true, characterData: true })
@@ -93,7 +95,7 @@ function listen(): void {
   }
   // A page kept for going back, or drawn ahead, may have missed what was said meanwhile.
   addEventListener('pageshow', back, { capture: true })
-  addEventListener('focus', keepFocus)
+  for (const type of ['focus', 'blur']) addEventListener(type, keepFocus)
   // The reader is sent for as soon as there is something to read: a press must not come before it.
   addEventListener('DOMContentLoaded', lookNow, { capture: true })
   // A pointer or the keyboard comes to a control before it is pressed: by then the page has been read.
@@ -144,12 +146,10 @@ function judgeForm(event: Event): void {
   lastForm = form
   const target = Element.prototype.getAttribute.call(form, 'target') ?? ''
   if (!watched || /^(?:_(?:self|top|parent))?$/i.test(target)) return
-  const page = ordersOf(event, () => globalThis.tillsideReader?.ordering(event, currency) ?? null)
+  const reader = globalThis.tillsideReader
+  const page = reader && ordersOf(event, () => reader.ordering(event, currency))
   if (!page || mayPass(page, event)) return
-  // Nothing cancels this event, but a form that is not in the page is not sent (HTML, "cannot navigate").
-  const place = new Comment()
-  Element.prototype.replaceWith.call(form, place)
-  setTimeout(() => place.replaceWith(form))
+  reader.withhold(form)
   raise(page)
 }
 
@@ -189,25 +189,24 @@ function muffle(event: Event): void {
     if (!page || isGood(page, event)) return
     event.stopImmediatePropagation()
     // A click follows most presses and is held then; a key on what only looks like a button is all there is.
-    if (event.type === 'keydown' && !hasClick(event)) raise(page)
+    if (event.type === 'keydown' && !reader.clicks(event)) raise(page)
   } else if (hasControl(event) && mayBe()) event.stopImmediatePropagation()
-}
-
-/** Whether the browser makes a click or submit of a key on the element that has the keyboard. */
-function hasClick(event: Event): boolean {
-  const target = event.composedPath()[0]
-  return (
-    !(target instanceof Element) || /^(?:a|button|input|summary)$/.test(target.localName) || rootIn(target) !== null
-  )
 }
 
 /** While the curtain is up, what is typed is typed into it or not at all; the page hears none of it. */
 function keepTyping(event: Event): void {
-  if (!curtain?.isOpen()) return
+  const isOpen = curtain?.isOpen()
+  if (!isOpen && (isTop || !isCurtained())) return
   event.stopImmediatePropagation()
-  if (curtain.holds(event)) return
+  if (isOpen && curtain?.holds(event)) return
   event.preventDefault()
-  curtain.focus()
+  curtain?.focus()
+}
+
+/** A page can give the keyboard to a frame of its own under the curtain, which is drawn by another gate. */
+function isCurtained(): boolean {
+  const root = Document.prototype.querySelector.call(seat.document, ':root')
+  return [...(root?.children ?? [])].some((child) => rootIn(child)?.querySelector('dialog:modal'))
 }
 
 function keepFocus(): void {
@@ -235,20 +234,11 @@ function listenInside(event: Event): void {
 function mayPass(page: SeenPage, event: Event): boolean {
   if (!isGood(page, event)) return false
   letThrough ??= { read: page.total, at: performance.now() }
-  if (pass && !pass.placed && !isBeforeSubmit(event)) {
+  if (pass && !pass.placed && !globalThis.tillsideReader?.submits(event)) {
     void send('page.placed', { order: pass.order })
     pass = { ...pass, placed: true }
   }
   return true
-}
-
-/** A press on a submit button of a form: the browser may still find a field wrong, and then no order is placed. */
-function isBeforeSubmit(event: Event): boolean {
-  if (event.type !== 'click') return false
-  return event.composedPath().some((node) => {
-    const isButton = node instanceof HTMLButtonElement || node instanceof HTMLInputElement
-    return isButton && (node.type === 'submit' || node.type === 'image') && node.form !== null
-  })
 }
 
 function isGood(page: SeenPage, event: Event): boolean {
@@ -287,7 +277,11 @@ function raise(page: SeenPage): void {
   raised.frame(api.runtime.getURL(`src/guard/panel/panel.html#${nonce}`))
   void told.then((answer) => {
     if (!answer) raised.say('no_answer')
+    else setTimeout(isShown, PANEL_MS)
   })
+  async function isShown(): Promise<void> {
+    if (raised?.isOpen() && (await send('page.panel', { nonce }))?.isUp === false) raised.say('no_panel')
+  }
 }
 
 /** The person's own decision when Tillside cannot answer. */

@@ -4,6 +4,7 @@ import { submitsOrder } from '../checkout/is-place-order.ts'
 import type { Lexicon } from '../checkout/lexicon/lexicon.ts'
 import type { CheckoutReading } from '../checkout/reading.ts'
 import { vocabularyOf } from '../checkout/vocabulary.ts'
+import { rootIn } from './engine.ts'
 import { pressed } from './pressed.ts'
 
 type Read = Pick<CheckoutReading, 'placeOrder' | 'total' | 'stage'>
@@ -16,6 +17,7 @@ const PRESSABLE = `${BUTTONS}, a, [role=button]`
 const PAYING: ReadonlySet<unknown> = new Set(['pays', 'completes'])
 /** Where a total is asked for, "buy" orders too. */
 const ORDERING: ReadonlySet<unknown> = new Set([...PAYING, 'buys'])
+const CLICKED_BY_KEY: ReadonlySet<string> = new Set(['a', 'button', 'input', 'summary'])
 const FAINT = 0.1
 /** Less than this many pixels is nothing to press. */
 const TINY = 3
@@ -92,6 +94,31 @@ function byEnter(event: Event, { placeOrder }: Read): boolean {
   return (
     Element.prototype.querySelectorAll.call(form, TEXT_FIELDS).length === 1 && submitsOrder({ placeOrder }, form, null)
   )
+}
+
+/** See `PageReader.clicks`. */
+export function clicks(event: Event): boolean {
+  const target = event.composedPath()[0]
+  return !isElement(target) || CLICKED_BY_KEY.has(nameOf(target)) || rootIn(target) !== null
+}
+
+/** See `PageReader.submits`. */
+export function submits(event: Event): boolean {
+  if (event.type !== 'click') return false
+  return event.composedPath().some((node) => {
+    const isButton = node instanceof HTMLButtonElement || node instanceof HTMLInputElement
+    return isButton && (node.type === 'submit' || node.type === 'image') && node.form !== null
+  })
+}
+
+/**
+ * See `PageReader.withhold`. Nothing cancels the gathering of a form's entries, but a form that is not in the page by the
+ * end of it is not sent (HTML, form submission algorithm: "cannot navigate").
+ */
+export function withhold(form: Element): void {
+  const place = new Comment()
+  Element.prototype.replaceWith.call(form, place)
+  setTimeout(() => place.replaceWith(form))
 }
 
 function formOf(element: Element): Element | null {

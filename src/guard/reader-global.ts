@@ -21,6 +21,12 @@ export interface PageReader {
   roots(): readonly Node[]
   /** Keeps presses from wallet buttons in frames of other origins, where nothing can be heard; or lets them be again. */
   shield(on: boolean): void
+  /** Whether the browser makes a click or submit of a key on the element that has the keyboard. */
+  clicks(event: Event): boolean
+  /** Whether a press is on a submit button of a form: the browser may still find a field wrong, and then no order is placed. */
+  submits(event: Event): boolean
+  /** Keeps a form that is about to be sent from being sent; it is in the page again a moment later. */
+  withhold(form: Element): void
   /** Not of the reading, but needed only where there is a reader. */
   readonly drawCurtain: typeof drawCurtain
 }

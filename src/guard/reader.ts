@@ -1,7 +1,7 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import { drawCurtain } from './curtain.ts'
-import { leavesByOrder, orders } from './ordering.ts'
+import { clicks, leavesByOrder, orders, submits, withhold } from './ordering.ts'
 import type { PageReader } from './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
 import { seatOf } from './seat.ts'
@@ -27,6 +27,9 @@ const reader: PageReader = {
   ordering,
   leaving,
   roots: () => read(currencyHint).placeOrder.map((control) => control.getRootNode()),
+  clicks,
+  submits,
+  withhold,
   drawCurtain,
   shield: (on) => walletFrames.shield(on && read(currencyHint).total !== null),
 }

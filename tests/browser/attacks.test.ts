@@ -4,7 +4,7 @@ import { attacks } from '../../demo-data/shop/hostile/attacks.ts'
 import type { HostilePage } from '../../demo-data/shop/hostile/page.ts'
 import { type HostileShop, startHostileShop } from '../../demo-data/shop/hostile/server.ts'
 import { type Driven, openBrowser } from './both.ts'
-import { click, pointOf } from './hand.ts'
+import { click, focusAndPress, pointOf } from './hand.ts'
 import { isCurtained, panelIn, panelText } from './panel.ts'
 
 /*
@@ -24,8 +24,8 @@ interface Attack {
   readonly after?: (bout: Bout) => Promise<void>
   /** The worker cannot know of it: it is held all the same. */
   readonly unknown?: true
-  /** Neither held nor ordered: the page is simply left alone. */
-  readonly calm?: true
+  /** Why it gets through; the README's cautions say so. */
+  readonly gotThrough?: string
 }
 
 const learnt = (page: Page): Promise<readonly unknown[]> => page.evaluate(() => Reflect.get(window, 'learnt'))
@@ -73,7 +73,10 @@ async function pressWhenThere({ page }: Bout): Promise<void> {
 /** By name of the page. A page that is not named here is pressed, and must be held. */
 const special: Readonly<Record<string, Attack>> = {
   'writes over the document': { act: pressWhenThere },
-  'writes over the document, listening first': { act: pressWhenThere },
+  'writes over the document, listening first': {
+    act: pressWhenThere,
+    gotThrough: 'its own listener on the window comes before the guard’s',
+  },
   'names that hide the document’s own': { after: panelShows },
   'overrides what elements can do': { after: panelShows },
   'pollutes the prototypes': { after: panelShows },
@@ -140,7 +143,8 @@ const special: Readonly<Record<string, Attack>> = {
   },
   'puts the panel into a hidden room': { after: givesWay },
   'makes all transparent': { after: panelShows },
-  'filters and shrinks all': { after: panelShows },
+  // What is clipped away is reached by the keyboard alone.
+  'filters and shrinks all': { act: ({ page }) => focusAndPress(page, '#press', 'Enter'), after: panelShows },
   'restyles the panel': { after: panelShows },
   'zooms all away': {
     after: async (bout) => {
@@ -219,7 +223,14 @@ const special: Readonly<Record<string, Attack>> = {
   'steals the keyboard': { after: typesUnheard },
   'steals the keyboard by a frame': { after: typesUnheard },
   'a policy against all frames and scripts': { after: panelShows },
-  'a policy against embedding': { after: panelShows },
+  // Chromium lets no frame in: the curtain says so, and the popup is there. Firefox lets an extension's frame in.
+  'a policy against embedding': {
+    after: async (bout) => {
+      await expect.poll(() => isCurtained(bout.page)).toBe(true)
+      if (bout.browser.name === 'Firefox') await panelShows(bout)
+      else await expect.poll(() => bout.page.frames().length, { timeout: 15_000 }).toBe(1)
+    },
+  },
   'a sandboxed page': {},
   'goes back while held': {
     after: async ({ page }) => void (await page.waitForFunction(() => !location.pathname.includes('goes'))),
@@ -254,7 +265,7 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
 
   it.each(Object.entries(attacks))('%s', async (attack, _: HostilePage) => {
     results[attack] = { ...results[attack], [name]: 'FAILED' }
-    const { act = press, after, unknown } = special[attack] ?? {}
+    const { act = press, after, unknown, gotThrough } = special[attack] ?? {}
     shop.clear()
     await browser.clearHeld()
     if (/total/.test(attack)) await browser.forgetTags()
@@ -264,6 +275,11 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
     await act(bout)
     if (!unknown) await expect.poll(async () => (await browser.held()) + shop.orders().length).toBeGreaterThan(0)
     await page.evaluate(() => fetch('/slow')).catch(() => undefined)
+    if (gotThrough) {
+      expect(shop.orders().length).toBe(1)
+      results[attack] = { ...results[attack], [name]: 'got through' }
+      return
+    }
     expect(shop.orders()).toEqual([])
     if (!unknown) expect(await browser.held()).toBe(1)
     await after?.(bout)

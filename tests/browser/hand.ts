@@ -11,15 +11,12 @@ export async function pointOf(page: Page, selector = '#press'): Promise<Point> {
     const at = (Reflect.get(window, 'pressAt') as (() => Point) | undefined)?.()
     if (at) return at
     const find = (root: Document | ShadowRoot, x: number, y: number): Point | null => {
-      const found = (root instanceof Document ? Document : DocumentFragment).prototype.querySelector.call(root, wanted)
+      const found = ('host' in root ? DocumentFragment : Document).prototype.querySelector.call(root, wanted)
       if (found) {
         const box = found.getBoundingClientRect()
         return [x + box.x + box.width / 2, y + box.y + box.height / 2]
       }
-      for (const element of (root instanceof Document ? Document : DocumentFragment).prototype.querySelectorAll.call(
-        root,
-        '*',
-      )) {
+      for (const element of ('host' in root ? DocumentFragment : Document).prototype.querySelectorAll.call(root, '*')) {
         const inner = element.shadowRoot ? find(element.shadowRoot, x, y) : null
         if (inner) return inner
         // Of whatever realm: a frame in a frame is none of this window's.

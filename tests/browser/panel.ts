@@ -17,8 +17,9 @@ export async function panelIn(page: Page, withinMs = 6000): Promise<Frame | null
 /** Whether the curtain lies over the middle of the page, as the page itself can tell. */
 export function isCurtained(page: Page): Promise<boolean> {
   return page.evaluate(() => {
-    const top = document.elementFromPoint(innerWidth / 2, innerHeight / 2)
-    const host = [...document.querySelectorAll('html > div')].at(-1)
+    // A page may hide the document's own methods.
+    const top = Document.prototype.elementFromPoint.call(document, innerWidth / 2, innerHeight / 2)
+    const host = [...Document.prototype.querySelectorAll.call(document, 'html > div')].at(-1)
     return top !== null && top === host
   })
 }
