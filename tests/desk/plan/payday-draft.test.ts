@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import { draftSum, type PaydayDraft, paydayFrom, withChange } from '../../../src/desk/plan/payday/payday-draft.ts'
 import { paydaySlip } from '../../../src/desk/plan/payday/payday-slip.ts'
-import { entryId, planFill, potId } from '../../../src/index.ts'
+import { entryId, money, openBook, planFill, potId } from '../../../src/index.ts'
 import { cad, pot, uuid } from '../../book/sample.ts'
 import { bookOf, day, fortnightly, paid } from '../../plan/sample.ts'
 
@@ -99,5 +99,18 @@ describe('the slip of a payday', () => {
     const { slip, envelopes } = slipOf(draft, [])
     expect([slip.bankServesNone, slip.ask]).toEqual([true, []])
     expect(envelopes[0]).toMatchObject({ cash: cad('0'), card: cad('90.00') })
+  })
+
+  it('where the notes of a currency are not known the envelopes are filled as planned', () => {
+    const shillings = { ...h, currency: 'KES' } as const
+    const planned = planFill(openBook(shillings, []), money('KES', '200.00'), day('2026-01-02'))
+    const slip = paydaySlip(shillings, draftSum(planned, draft, 'KES', 'en-KE').lines, null, {})
+    expect(slip).toMatchObject({ isKnown: false, slip: { ask: [] } })
+    if ('error' in slip) throw slip.error
+    expect(slip.envelopes.map((e) => [e.cash.minor, e.card.minor])).toEqual([
+      [8_000, 1_000],
+      [5_500, 0],
+      [0, 2_000],
+    ])
   })
 })
