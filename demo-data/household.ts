@@ -7,6 +7,7 @@ import {
   type CalendarDate,
   calendarDate,
   chargeOrder,
+  confirmOrder,
   type DeviceId,
   type Earner,
   type Entry,
@@ -15,6 +16,7 @@ import {
   fillPot,
   type Household,
   holdOrder,
+  type OrderId,
   ofMinor,
   openBook,
   openPot,
@@ -23,9 +25,11 @@ import {
   type PotPlan,
   potId,
   receivePay,
+  type Stamp,
   spendFrom,
 } from '../src/index.ts'
 import { fortnight } from './household/fortnight.ts'
+import { demoRenewals, orderLives } from './household/orders.ts'
 import { type Cents, type DemoPlan, demoPots } from './household/pots.ts'
 
 const TIME_ZONE = 'America/Toronto'
@@ -46,6 +50,8 @@ type DemoSettings = Pick<Household, 'currency' | 'timeZone' | 'monthStartDay' | 
   accounts: Household['accounts'][number][]
   schedule: PaySchedule
   earners: Earner[]
+  renewals: ReturnType<typeof demoRenewals>
+  ordering: { marginPercent: string; foreignFeePercent: string }
   isDemo: boolean
 }
 
@@ -66,6 +72,8 @@ export function demoHousehold(maker: DemoMaker): { settings: DemoSettings; entri
     accounts: [{ id: accountId('main'), name: 'Bank account', kind: 'bank' }],
     schedule,
     earners: [{ id: 'ingunn', name: 'Ingunn', pay: PAY_CENTS, schedules: [schedule] }],
+    renewals: demoRenewals(today),
+    ordering: { marginPercent: '10', foreignFeePercent: '2.5' },
     planning: { sinkingFunds: 'after-essentials', roundTo: 500 },
     isDemo: true,
   }
@@ -124,6 +132,13 @@ function tell(maker: DemoMaker, settings: DemoSettings, from: Date, today: Calen
     for (const { pot } of demoPots) {
       post(fillPot(household, stamp(day(0)), pot.id, { cash: cents(pot.fill.cash), card: cents(pot.fill.card) }))
     }
+    // Before what came last, so that the latest entries are of the last days.
+    if (turn === TURNS) {
+      orderLives(household, today, book, stamp, (entry) => {
+        post(entry)
+        return book
+      })
+    }
     const happenings = turn === TURNS ? lately(lastDay(day, today)) : fortnight(turn)
     for (const h of happenings) {
       if (day(h.day) > today) continue
@@ -136,9 +151,17 @@ function tell(maker: DemoMaker, settings: DemoSettings, from: Date, today: Calen
       post(holdOrder(book, stamp(day(h.day)), order, purchase))
       const charged = day(h.day + h.chargedAfter)
       if (charged <= today) post(chargeOrder(book, stamp(charged), order, cents(h.order)))
+      else post(wentThrough(book, stamp(day(h.day)), order))
     }
   }
   return book
+}
+
+/** An order that is held still: the shop confirmed it. */
+function wentThrough(book: Book, stamp: Stamp, order: OrderId): Entry {
+  const said = confirmOrder(book, stamp, order, { number: 'CO-4471', from: 'page' })
+  if (said.kind !== 'confirmed') throw new Error('The demo confirms one order twice.')
+  return said.entry
 }
 
 /** Since the latest pay: a few spends, and one order at Corvid the card has not charged yet (9.30). */

@@ -28,7 +28,9 @@ export function potBalance(book: Book, pot: PotId): PotBalance {
 
 /** The figures that follow from a pot's three balances in minor units. */
 export function figures(book: Book, cash: number, card: number, held: number): PotBalance {
-  const of = (minor: number): Money => ofMinor(book.household.currency, minor)
+  const { currency } = book.household
+  // The book checked its currency and every amount when it took them in; this runs for every pot at every look.
+  const of = (minor: number): Money => ({ currency, minor: minor + 0 })
   const spokenFor = Math.max(0, held - card)
   return {
     cash: of(cash),

@@ -40,12 +40,18 @@ export function lastUndoable(book: Book): Entry | null {
   let last: Entry | null = null
   for (const entry of entriesOf(book)) {
     if (entry.kind === 'close' || entry.kind === 'reopen') last = null
-    else if (entry.kind !== 'reversal' && !isReversed(book, entry.id)) last = entry
+    else if (entry.kind !== 'reversal' && !isReversed(book, entry.id) && !isSeenOnPage(entry)) last = entry
   }
   return last
 }
 
+/** A confirmation read from a shop's page is no step of the person's, and nothing rests on it. */
+function isSeenOnPage(entry: Entry): boolean {
+  return entry.kind === 'confirm' && entry.from === 'page' && entry.postings.length === 0
+}
+
 function hasLaterSteps(book: Book, target: Entry): boolean {
   if (!('order' in target)) return false
-  return entriesOfOrder(book, target.order).at(-1)?.id !== target.id
+  const steps = entriesOfOrder(book, target.order).filter((e) => e.id === target.id || !isSeenOnPage(e))
+  return steps.at(-1)?.id !== target.id
 }

@@ -26,6 +26,9 @@ export interface Context {
 /** The label that a box gives to one of its amounts; null when the box has no words for it. */
 export function labelWithin(context: Context, box: Box, index: number): Label | null {
   const [from, to] = context.stream.within(box)
+  // The words of a column of values ("by post") are no labels of the amounts below them.
+  const beside = box.parent?.first?.next === box ? besideColumn(context, box.parent, index) : null
+  if (beside) return beside
   if (to - from <= 60) {
     const items = neighbours(context, from, to)
     const column = columnLabel(context, items, index)
@@ -99,6 +102,40 @@ function bestLabel(context: Context, nearestFirst: readonly Words[]): Label {
   const remark = nearestFirst.find((item) => context.means(item) === 'included')
   const item = best ?? remark
   return { text: (item ?? nearestFirst[0])?.text ?? '', meaning: item ? context.means(item) : null }
+}
+
+/** Two boxes with as many rows each, labels in the first, values in the second: what stands in the same row of the first. */
+function besideColumn(context: Context, box: Box, index: number): Label | null {
+  const labels = box.first
+  const values = labels?.next
+  if (!labels || !values || values.next || box.name === 'tr') return null
+  const heads = childrenOf(labels)
+  const cells = childrenOf(values)
+  if (heads.length < 3 || heads.length !== cells.length || labels.name !== values.name) return null
+  const place = cells.findIndex((cell) => isWithin(context, cell, index))
+  const head = heads[place]
+  // A first column with amounts is no column of labels.
+  if (!head || heads.some((each) => wordsIn(context, each).length === 0 || hasFigure(context, each))) return null
+  return bestLabel(context, wordsIn(context, head).reverse())
+}
+
+function childrenOf(box: Box): Box[] {
+  const children: Box[] = []
+  for (let child = box.first; child; child = child.next) children.push(child)
+  return children
+}
+
+function isWithin({ stream }: Context, box: Box, index: number): boolean {
+  const [from, to] = stream.within(box)
+  return index >= from && index < to
+}
+
+function wordsIn(context: Context, box: Box): Words[] {
+  return neighbours(context, ...context.stream.within(box)).filter((item) => item.kind === 'words')
+}
+
+function hasFigure(context: Context, box: Box): boolean {
+  return neighbours(context, ...context.stream.within(box)).some((item) => item.kind === 'figure')
 }
 
 /** Labels first, then as many amounts: two columns. The n-th goes with the n-th. */

@@ -1,3 +1,5 @@
+import type { Cut } from './cuts.ts'
+
 /** One element of the page as it is drawn, with the range of leaves it holds. */
 export interface Box {
   readonly element: Element
@@ -16,6 +18,10 @@ export interface Box {
   /** First box inside, and the next one beside it. */
   first: Box | null
   next: Box | null
+  /** The words of its own, once somebody asked for them (see `controls.ts`). */
+  own: string | null
+  /** What can change without the page's tree changing, as it was when the box was walked (see `page-elements.ts`). */
+  state: unknown
   /** First leaf inside. */
   from: number
   /** One past the last leaf inside. */
@@ -30,6 +36,7 @@ export interface Leaf {
   readonly spaced: boolean
   /** Leaves on one line have one number: no block begins or ends between them. */
   readonly line: number
+  readonly cut: Cut
 }
 
 /** The smallest box that holds both. */

@@ -1,4 +1,5 @@
 import { type PricedRow, saysLater, type TotalContext } from './add-up.ts'
+import { isDisguised } from './disguise.ts'
 import type { Evidence, ReadAmount } from './reading.ts'
 import { type Candidate, rankTotals } from './total.ts'
 
@@ -21,7 +22,7 @@ const MOST_EVIDENCE = 20
  * @param orders whether the page has a control that places the order; then nothing can be "calculated later"
  */
 export function chooseTotal(context: TotalContext, orders: boolean): TotalChoice {
-  const candidates = rankTotals(context)
+  const candidates = rankTotals(context).filter((each) => each.score < LOWEST || !showsOtherwise(context, each))
   const [best] = candidates
   if (!best || best.score < LOWEST)
     return { total: null, candidate: null, evidence: setAside(candidates, 'too little speaks for it') }
@@ -66,6 +67,12 @@ function obstacleTo(
   if (isSplit(context, best)) return 'it is split into two sums behind it, and nothing known says which is charged now'
   const later = orders || context.confirmation ? null : saysLater(context, best.row)
   return later === null ? null : `not final: "${later}"`
+}
+
+/** Whether a part of the amount is drawn so that nobody reads what is written. */
+function showsOtherwise({ page }: TotalContext, { row }: Candidate): boolean {
+  const { from, to } = row.figure
+  return page.leaves.slice(from, to + 1).some((leaf) => /\p{Nd}/u.test(leaf.text) && isDisguised(leaf.box.element))
 }
 
 const SUM_PARTS: ReadonlySet<PricedRow['meaning']> = new Set([

@@ -1,6 +1,8 @@
 import { type Box, boxNamed } from './box.ts'
+import { whole } from './count-words.ts'
 import { attribute, attributeNames, isInput, isSelect, ownNames } from './dom.ts'
 import type { Liveness } from './liveness.ts'
+import { notesOf } from './notes.ts'
 import type { PageCurrency } from './page-currency.ts'
 import type { PageText } from './page-text.ts'
 import type { Pricer } from './pricer.ts'
@@ -26,9 +28,6 @@ export interface Count {
   readonly named: boolean
 }
 
-const TIMES =
-  /^(\d{1,3})\s*[x×]$|^[x×]\s*(\d{1,3})$|^(\d{1,3})\s*[x×]\s+\p{L}|[\p{L}\p{P}\d]\s+[x×]\s*(\d{1,3})$|^[(（]?[x×]\s*(\d{1,3})[)）]?$|[(（][x×]?\s*(\d{1,3})\s*[x×]?[)）]$/u
-
 const COUNT_FIELDS = /qty|quant|menge|anzahl|qte|aantal|cantidad|count|pieces/i
 
 export const MOST_CLIMBS = 8
@@ -36,30 +35,10 @@ export const MOST_CLIMBS = 8
 export function countsInText({ stream, words, live }: ItemContext): Count[] {
   const counts: Count[] = []
   for (const [index, item] of stream.items.entries()) {
-    if (item.kind !== 'words' || item.text.length > 120 || !/\d/.test(item.text)) continue
-    const quantity = quantityIn(item.text, words)
-    if (quantity !== null && live.words(index))
-      counts.push({ box: item.box, quantity, named: /\p{L}{2}/u.test(withoutCount(item.text, words)) })
+    const count = item.kind === 'words' ? notesOf(item, words).count : null
+    if (count && live.words(index)) counts.push({ box: item.box, ...count })
   }
   return counts
-}
-
-/** "Qty: 2", "2 ×", "Mug × 2", "3 pcs"; null when the text gives no count. */
-function quantityIn(text: string, words: Vocabulary): number | null {
-  const times = TIMES.exec(text)
-  const number = times?.slice(1).find((group) => group !== undefined)
-  if (number) return whole(number)
-  const named = words.quantity.first(plain(text))
-  if (!named) return null
-  const flat = plain(text)
-  const after = /^[\s:.=(]*[x×]?\s*(\d{1,3})(?!\d|[.,]\d)/u.exec(flat.slice(named.at + named.length))?.[1]
-  const before = /(?:^|\s)(\d{1,3})\s*$/u.exec(flat.slice(0, named.at))?.[1]
-  return whole(after ?? before ?? '')
-}
-
-function whole(digits: string): number | null {
-  const number = Number.parseInt(digits, 10)
-  return Number.isInteger(number) && number > 0 && number < 1000 ? number : null
 }
 
 export function countsInFields({ page }: ItemContext): Count[] {
@@ -104,11 +83,4 @@ export function countsInTables(context: ItemContext, summary: ReadonlySet<number
 function countingColumns({ words }: ItemContext, table: Box): readonly boolean[] {
   const heading = table.element.querySelector('tr')?.children ?? []
   return Array.from(heading, (cell) => words.quantity.first(plain(cell.textContent ?? '')) !== null)
-}
-
-export function withoutCount(text: string, words: Vocabulary): string {
-  const flat = plain(text)
-  const quantity = words.quantity.first(flat)
-  if (quantity && quantity.at === 0) return text.slice(quantity.length).replace(/^[\s:.\d]+/u, '')
-  return text.replace(/^\d{1,3}\s*[x×]\s*|\s*[(（]?[x×]\s*\d{1,3}[)）]?$/gu, '').trim()
 }

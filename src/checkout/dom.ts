@@ -24,6 +24,11 @@ function callNatural(target: object, name: string, ...rest: readonly string[]): 
   return typeof method === 'function' ? method.call(target, ...rest) : null
 }
 
+/** What one of an element's methods gives for a text, whatever the page has put over its name. */
+export function callOn(element: Element, method: 'querySelector', argument: string): unknown {
+  return callNatural(element, method, argument)
+}
+
 function typeOf(node: Node): unknown {
   return typeof node.nodeType === 'number' ? node.nodeType : natural(node, 'nodeType')
 }
@@ -176,6 +181,13 @@ export function drawnParent(node: Node): Element | null {
   if (isElement(parent)) return parent
   if (isNode(parent) && 'host' in parent && isElement(parent.host)) return parent.host
   return isDocument(parent) ? frameElementOf(parent) : null
+}
+
+/** The element a node's contents are drawn in: itself, the host of a shadow root, the frame of a document. */
+export function holderOf(node: Node): Element | null {
+  if (isElement(node)) return node
+  if ('host' in node && isElement(node.host)) return node.host
+  return isDocument(node) ? frameElementOf(node) : drawnParent(node)
 }
 
 function slotOf(node: Node): unknown {

@@ -54,6 +54,7 @@ function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find 
   let next = head.next
   for (let taken = 1; taken > 0 && next < end; next += taken) taken = extend(tokens, next, end, amount)
   const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount)
+  if (isGarbled(tokens[next - 1], next < end ? tokens[next] : undefined)) return null
   const percent = next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9
   return bare === null || percent
     ? null
@@ -63,6 +64,12 @@ function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find 
         range: false,
         money: { number: amount.number, negative: amount.negative, marks: amount.marks, bare },
       }
+}
+
+/** `$5O.9O`: letters of an alphabet glued to the last digit make it no number, whatever they look like. */
+function isGarbled(last: PlacedToken | undefined, next: PlacedToken | undefined): boolean {
+  if (last?.kind !== 'number' || next?.kind !== 'word' || next.first || next.gap || next.money) return false
+  return /^[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}]/u.test(next.text)
 }
 
 /** An amount as far as it has been read. */
@@ -84,13 +91,18 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
   const cents = (digits: string): void => {
     amount.number = `${amount.number.replace(/\D/g, '')}.${digits}`
   }
+  if (token.kind === 'number' && whole && amount.marks.length > 0 && areMinor(tokens, at, following)) {
+    cents(token.text.padStart(2, '0'))
+    return 2
+  }
   if (token.kind === 'number' && token.first) {
     if (whole && areCents(tokens, at) && (amount.marks.length > 0 || isMark(following))) {
       cents(token.text)
       return 1
     }
-    // One element for each digit, as rolling counters are made.
-    if (token.reach > 0 || token.text.length > 1 || before?.text.length !== 1) return 0
+    // One element for each digit, as rolling counters are made; a space may part their thousands.
+    if (token.text.length > 1 || before?.text.length !== 1) return 0
+    if (token.reach > 0 && !(token.reach === 1 && areThousand(tokens, at))) return 0
     amount.number += token.text
     return 1
   }
@@ -111,12 +123,31 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
     amount.negative = true
     return 1
   }
-  if (!token.money || !isMark(token) || !takesMark(tokens, at, end, amount.marks)) return 0
+  if (!token.money || !(isMark(token) || isMarkBehind(tokens, at)) || !takesMark(tokens, at, end, amount.marks))
+    return 0
   amount.marks.push(token.money)
   // `55 €` with the cents after the sign: `55€90`.
   if (following?.kind !== 'number' || !CENTS.test(following.text) || following.reach > 0 || !whole) return 1
   cents(following.text)
   return 2
+}
+
+// Hundredths by name, behind the amount's mark: `55 zł 20 gr`, `1 055 руб. 20 коп.`
+const MINOR = /^(?:gr|groszy|коп|копеек|коп[іи]йок|h|hal|ban[iy]|öre|øre|ct|cents?|kr?š|стотинки|ст)\.?$/iu
+
+function areMinor(tokens: readonly PlacedToken[], at: number, unit: PlacedToken | undefined): boolean {
+  const token = tokens[at]
+  if (!token || !unit || !/^\d{1,2}$/.test(token.text) || token.reach > 1 || unit.reach > 1) return false
+  return unit.kind === 'word' && MINOR.test(unit.text) && isMark(tokens[at - 1])
+}
+
+/** Three digits in elements of their own, and no fourth. */
+function areThousand(tokens: readonly PlacedToken[], at: number): boolean {
+  const single = (place: number): boolean => {
+    const token = tokens[place]
+    return token?.kind === 'number' && token.text.length === 1 && token.first && (place === at || token.reach === 0)
+  }
+  return single(at) && single(at + 1) && single(at + 2) && !single(at + 3)
 }
 
 /** Two digits where cents stand: raised, small, glued to the whole, or the third box after a sign's and a whole's own. */
@@ -134,8 +165,6 @@ interface Head {
   readonly number: string
   readonly negative: boolean
   readonly marks: CurrencyMark[]
-  /** A dash stands for the cents: `300,-` is money even without a mark. */
-  dashed: boolean
 }
 
 /** Sign, currency before the number, and the number itself. */
@@ -168,6 +197,13 @@ function isReference(before: PlacedToken | undefined, { text, reach }: PlacedTok
 function isMark(token: PlacedToken | undefined): boolean {
   if (!token?.money || (token.kind !== 'symbol' && token.kind !== 'word')) return false
   return token.money.trust === 'full' || token.fragment
+}
+
+/** `1.250,00 din.`, `25,90 KM`: a short name that is a word elsewhere is money behind two decimals, at the end of its text. */
+function isMarkBehind(tokens: readonly PlacedToken[], at: number): boolean {
+  const [number, token] = [tokens[at - 1], tokens[at]]
+  if (token?.kind !== 'word' || token.money?.trust !== 'alone' || !token.last) return false
+  return number?.kind === 'number' && BARE_DECIMAL.test(number.text) && number.leaf === token.leaf
 }
 
 /** Whether the mark at `at` belongs to the number before it, and not to the next one. */

@@ -1,13 +1,6 @@
 import type { Box } from './box.ts'
-import {
-  type Count,
-  countsInFields,
-  countsInTables,
-  countsInText,
-  type ItemContext,
-  MOST_CLIMBS,
-  withoutCount,
-} from './counts.ts'
+import { withoutCount } from './count-words.ts'
+import { type Count, countsInFields, countsInTables, countsInText, type ItemContext, MOST_CLIMBS } from './counts.ts'
 import { trait } from './page-elements.ts'
 import { scaled } from './pricer.ts'
 import type { ReadItem } from './reading.ts'

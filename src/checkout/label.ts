@@ -8,6 +8,7 @@ export type Meaning = LabelKind | 'included'
 const TOTALS: ReadonlySet<LabelKind> = new Set(['total', 'grandTotal'])
 const SUMS: ReadonlySet<Meaning> = new Set(['total', 'grandTotal', 'payable'])
 const PARTS: readonly LabelKind[] = ['shipping', 'tax', 'discount', 'credit', 'fee', 'tip']
+const CONTAINED: readonly LabelKind[] = ['tax', 'shipping', 'fee']
 const LONGEST_LABEL = 120
 
 /**
@@ -34,7 +35,10 @@ export function meaningOf(label: string, words: Vocabulary): Meaning | null {
 function saysWithout(text: string, words: Vocabulary): boolean {
   for (const [, inside = ''] of text.matchAll(/[([（]([^)\]）]*)/gu)) {
     const remark = inside.trim()
-    if (words.excluded.first(remark)?.at === 0 || words.labels.longest(remark).has('net')) return true
+    const found = words.labels.longest(remark)
+    // Finnish shops that sell to firms say `(alv 0 %)` for a sum without its tax.
+    const untaxed = found.has('tax') && /(?<![\d.,])0\s?%/u.test(remark)
+    if (untaxed || words.excluded.first(remark)?.at === 0 || found.has('net')) return true
   }
   return false
 }
@@ -101,11 +105,14 @@ function withoutSomething(text: string, at: Hit, words: Vocabulary): Meaning | n
 function withSomething(text: string, at: Hit, words: Vocabulary): Meaning | null {
   const head = text.slice(0, at.at).trim()
   if (head === '') return 'included'
-  const tax = words.labels.longest(head).get('tax')
-  // "VAT included" is a remark as a whole; "total VAT included" is a total with one.
-  if (tax && tax.at + tax.length === head.length) {
-    const rest = bestKind(head.slice(0, tax.at).trim(), words)
-    return rest === null || !TOTALS.has(rest) ? 'included' : rest
+  const named = words.labels.longest(head)
+  // "VAT included" is a remark as a whole; "total VAT included" and "total, postage included" are totals with one.
+  for (const part of CONTAINED) {
+    const hit = named.get(part)
+    if (!hit || hit.at + hit.length !== head.length) continue
+    const rest = bestKind(head.slice(0, hit.at).trim(), words)
+    if (rest !== null && SUMS.has(rest)) return rest
+    if (part === 'tax') return 'included'
   }
   return bestKind(head, words)
 }

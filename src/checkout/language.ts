@@ -23,6 +23,7 @@ export function lexiconsFor(
   texts: Iterable<string>,
   lexicons: readonly Lexicon[],
 ): readonly Lexicon[] {
+  if (lexicons.length === 1) return lexicons
   const words = everyWord.get(lexicons) ?? phraseIndex(lexicons.map(allOf))
   everyWord.set(lexicons, words)
   const scores = new Map<string, number>()

@@ -6,6 +6,8 @@ import { amountOf, readStructured, type StructuredData } from './structured-mone
 /** Everything a page states for machines. None of it is visible, so none of it is ever the total by itself. */
 export interface MachineValues extends Omit<StructuredData, 'money'> {
   readonly money: readonly MachineMoney[]
+  /** Some of it stands in a form's fields, whose values change unheard. */
+  readonly tokens: boolean
   /** Currencies the page names for machines, the surest first: its own order, then offers and metadata. */
   readonly currencies: readonly { readonly code: string; readonly source: EvidenceSource; readonly label: string }[]
 }
@@ -15,6 +17,8 @@ const LONGEST_JSON = 500_000
 const META_AMOUNT = /^(?:product:(?:sale_)?price:amount|og:price:amount)$/
 
 const META_CURRENCY = /^(?:product:(?:sale_)?price:currency|og:price:currency)$/
+
+const TOKENS = /^transaction-(?:amount|currency)$/
 
 /** Reads JSON-LD, microdata, price metadata and autofill tokens. Broken data is passed over. */
 export function readMachineValues(document: Document): MachineValues {
@@ -30,8 +34,11 @@ export function readMachineValues(document: Document): MachineValues {
     orderNumbers.push(...data.orderNumbers)
     ordered.push(...data.ordered)
   }
+  const tokens = pick(document, 'input[autocomplete]').some((field) =>
+    tokensOf(field).some((each) => TOKENS.test(each)),
+  )
   money.push(...readMicrodata(document, types, orderNumbers), ...readMeta(document, types), ...readTokens(document))
-  return { money, types, orderNumbers, ordered, currencies: currenciesOf(document, money) }
+  return { money, types, orderNumbers, ordered, currencies: currenciesOf(document, money), tokens }
 }
 
 function parseJson(text: string): unknown {

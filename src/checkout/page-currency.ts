@@ -1,6 +1,6 @@
-import { isCurrencyCode } from '../money/currency.ts'
+import { codesIn, notesOf } from './notes.ts'
 import { agreed, type CurrencyContext, type CurrencyFinding, placesOf } from './places.ts'
-import type { Figure, Stream } from './stream.ts'
+import type { Figure } from './stream.ts'
 
 /** Settles which money a figure is in. */
 export interface PageCurrency {
@@ -15,7 +15,8 @@ const ALSO_WORDS: ReadonlySet<string> = new Set(['ALL', 'TOP', 'TRY', 'CUP', 'MA
 
 const MOST_FIGURES = 400
 
-const CODES = /(?<![\p{L}\d])[A-Z]{3}(?![\p{L}\d])/gu
+// A region in the page's language, a national host name, the name of a tax; not a bare language, nor the `en-US` of a theme.
+const SURE_PLACE = 2
 
 /** Gathers every witness of the page's currency once, in order of trust. */
 export function createPageCurrency(context: CurrencyContext): PageCurrency {
@@ -23,7 +24,7 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
   const symbols = figures.flatMap((figure) => figure.marks).filter((mark) => mark.codes.length > 1)
   const witnesses = [
     ...spoken(figures),
-    ...written(context.stream),
+    ...written(context),
     ...context.machine.currencies.map(({ code, source, label }) => ({
       code,
       source,
@@ -58,7 +59,7 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
     const [only] = possible ?? []
     if (only && possible?.length === 1)
       return { code: only, why: 'written beside the amount', source: 'text', label: figure.text }
-    const named = (label.match(CODES) ?? []).find((code) => isCurrencyCode(code) && (possible?.includes(code) ?? true))
+    const named = codesIn(label).find((code) => possible?.includes(code) ?? true)
     if (named) return { code: named, why: 'named in the label', source: 'label', label }
     if (possible !== null) {
       const usual = figure.marks.find((mark) => mark.usual !== null)?.usual
@@ -69,7 +70,9 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
     }
     // A bare number is in the money of the page's other amounts.
     const [sign] = symbols
-    return witnesses[0] ?? settle(sign ? sign.codes : null)
+    const known = witnesses[0] ?? settle(sign ? sign.codes : null)
+    // Decimals, or a dash for them (`350,-`), are money even on a page that names none: its country's.
+    return known ?? (figure.bare === 'decimal' ? agreed(places.filter(({ weight }) => weight >= SURE_PLACE)) : null)
   }
 
   const usual = mostCommon(figures.slice(0, MOST_FIGURES).map((figure) => of(figure, '')?.code ?? null))
@@ -98,13 +101,11 @@ function spoken(figures: readonly Figure[]): CurrencyFinding[] {
 }
 
 /** A code in a short text of its own: "Currency: CAD", "All prices in CAD". A list of several says nothing. */
-function written(stream: Stream): CurrencyFinding[] {
+function written({ stream, words }: CurrencyContext): CurrencyFinding[] {
   const found = new Map<string, string>()
   for (const item of stream.items) {
-    if (item.kind !== 'words' || item.text.length > 80) continue
-    for (const code of item.text.match(CODES) ?? []) {
-      if (isCurrencyCode(code) && !ALSO_WORDS.has(code)) found.set(code, item.text)
-    }
+    if (item.kind !== 'words') continue
+    for (const code of notesOf(item, words).codes) if (!ALSO_WORDS.has(code)) found.set(code, item.text)
   }
   const [only] = [...found]
   return found.size === 1 && only ? [{ code: only[0], why: 'named on the page', source: 'text', label: only[1] }] : []

@@ -1,4 +1,4 @@
-import { attribute, fits, frameDocument, isInput, isSelect, rootOf, shadowOf } from './dom.ts'
+import { assignedTo, attribute, fits, frameDocument, isInput, isSelect, rootOf, shadowOf } from './dom.ts'
 
 /**
  * What is known of an element at a glance, as bits: of its name alone, and of its attributes. One look-up and one list of
@@ -116,6 +116,19 @@ export function specialChildren(element: Element, name: string): readonly Node[]
     return root ? [root] : []
   }
   return null
+}
+
+/** Kinds of element whose drawing can change without a change of the tree. */
+export const LOOSE = trait.value | trait.slot | trait.frame | trait.custom
+
+/** What to compare to learn whether such an element changed: the option chosen, the value shown, what a slot or frame holds. */
+export function looseState(element: Element, name: string): unknown {
+  if (isSelect(element)) return element.selectedIndex
+  if (name === 'input') return shownValue(element)
+  if (name === 'slot') return assignedTo(element)
+  if (name !== 'iframe') return shadowOf(element)
+  const inner = frameDocument(element)
+  return inner ? rootOf(inner) : null
 }
 
 /** What a field shows as its own text: a button's words, the chosen option, or a sum the buyer cannot change. */

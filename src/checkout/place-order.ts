@@ -2,6 +2,7 @@ import type { Control } from './controls.ts'
 import { attribute, isInput, nameOf } from './dom.ts'
 import { isPageFurniture } from './page-place.ts'
 import type { PageText } from './page-text.ts'
+import { saysPayment } from './payment-frame.ts'
 import type { Evidence, Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import type { StageSigns } from './stage-signs.ts'
@@ -64,7 +65,7 @@ function framesIn({ page, sight, stage }: PlaceOrderContext): Evidence[] {
   return page.frames.flatMap(({ element: frame }) => {
     const named =
       [attribute(frame, 'title'), attribute(frame, 'aria-label'), attribute(frame, 'name')].find((each) => each) ?? ''
-    if (!/pay|wallet|checkout|zahl|paie|pago/i.test(named) || sight.seen(frame) === 'gone') return []
+    if (!saysPayment(named) || sight.seen(frame) === 'gone') return []
     const why = 'a payment frame: what is pressed inside it cannot be read here'
     return [{ figure: 'place-order', source: 'text', label: named, text: named, used: false, why, element: frame }]
   })

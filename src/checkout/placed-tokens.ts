@@ -1,26 +1,19 @@
 import { commonBox, type Leaf } from './box.ts'
-import type { Cut } from './cuts.ts'
 import { ownNames } from './dom.ts'
 import type { PlacedToken } from './figure.ts'
-
-/** Pieces of text with what each holds, in drawn order. */
-export interface Pieces {
-  readonly leaves: readonly Leaf[]
-  readonly cuts: readonly Cut[]
-}
+import { isFootnote } from './footnote.ts'
 
 const MOST_PIECES = 8
 const APART = 9
 
 /** The tokens of the leaves `from` up to, not including, `to`. */
-export function placeTokens(pieces: Pieces, from: number, to: number): PlacedToken[] {
+export function placeTokens(leaves: readonly Leaf[], from: number, to: number): PlacedToken[] {
   const placed: PlacedToken[] = []
   for (let index = from; index < to; index += 1) {
-    const leaf = pieces.leaves[index]
-    const cut = pieces.cuts[index]
-    if (!leaf || !cut) continue
-    const reach = reachBefore(pieces, index)
-    const { tokens, fragment } = cut
+    const leaf = leaves[index]
+    if (!leaf || isFootnote(leaves, index)) continue
+    const reach = reachBefore(leaves, index)
+    const { tokens, fragment } = leaf.cut
     if (!tokens) {
       placed.push({
         kind: 'word',
@@ -56,15 +49,15 @@ export function placeTokens(pieces: Pieces, from: number, to: number): PlacedTok
 }
 
 /** How far a leaf is from the one before: 0 touching, 1 a space, 2 parts of one small box, 9 apart. */
-function reachBefore({ leaves, cuts }: Pieces, index: number): number {
+function reachBefore(leaves: readonly Leaf[], index: number): number {
   const a = leaves[index - 1]
   const b = leaves[index]
   if (!a || !b || a.box.cell !== b.box.cell) return APART
   if (a.line === b.line) return b.spaced ? 1 : 0
-  if (!cuts[index]?.fragment || !cuts[index - 1]?.fragment) return APART
+  if (!a.cut.fragment || !b.cut.fragment) return APART
   const box = commonBox(a.box, b.box)
   if (box.to - box.from > MOST_PIECES) return APART
-  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!cuts[leaf]?.fragment) return APART
+  for (let leaf = box.from; leaf < box.to; leaf += 1) if (!leaves[leaf]?.cut.fragment) return APART
   return 2
 }
 
@@ -72,11 +65,11 @@ function reachBefore({ leaves, cuts }: Pieces, index: number): number {
  * Whether a page falls apart before a leaf: neither words nor amounts run over from the one before, nor does a sign there
  * say anything about what follows.
  */
-export function isSeam(pieces: Pieces, index: number): boolean {
-  const a = pieces.leaves[index - 1]
-  const b = pieces.leaves[index]
+export function isSeam(leaves: readonly Leaf[], index: number): boolean {
+  const a = leaves[index - 1]
+  const b = leaves[index]
   if (!a || !b) return true
-  return a.line !== b.line && reachBefore(pieces, index) === APART && !/[≈~∼≃]$/u.test(a.text)
+  return a.line !== b.line && reachBefore(leaves, index) === APART && !/[≈~∼≃]$/u.test(a.text)
 }
 
 /** Whether a text begins with two digits that stand where cents stand, if its element says so. */

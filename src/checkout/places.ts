@@ -1,7 +1,9 @@
 import { placeCurrencies } from '../money/currency-places.ts'
 import type { MachineValues } from './machine-values.ts'
+import { notesOf } from './notes.ts'
 import type { EvidenceSource } from './reading.ts'
 import type { Stream } from './stream.ts'
+import type { Vocabulary } from './vocabulary.ts'
 
 /** A currency and what said so. */
 export interface CurrencyFinding {
@@ -13,26 +15,13 @@ export interface CurrencyFinding {
 
 export interface CurrencyContext {
   readonly stream: Stream
+  readonly words: Vocabulary
   readonly machine: MachineValues
   readonly lang: string | null
   readonly host: string
   /** The household's own currency; the last resort. */
   readonly assumed: string | null
 }
-
-// Taxes that are levied in one country, or at a rate of one country (common practice, no single source). MwSt, TVA and
-// VAT are not here: several countries with different money use those names.
-const TAXES: readonly (readonly [RegExp, string])[] = [
-  [/\b(?:HST|QST|TPS|TVQ|TVH)\b|\bPST\b.*%|\bGST\b.*(?<![\d.])5(?:\.0+)?\s*%/, 'CAD'],
-  [/\bGST\b.*(?<![\d.])10(?:\.0+)?\s*%/, 'AUD'],
-  [/\bGST\b.*(?<![\d.])15(?:\.0+)?\s*%/, 'NZD'],
-  [/\bGST\b.*(?<![\d.])9(?:\.0+)?\s*%/, 'SGD'],
-  [/\bmva\b/i, 'NOK'],
-  [/消費税/, 'JPY'],
-  [/增值税/, 'CNY'],
-]
-
-const TAX_NAMES = /[TPHQG]ST\b|T[PV][SQHP]\b|mva|消|增/i
 
 const GENERIC_HOSTS: ReadonlySet<string> = new Set(
   'io co me tv cc ai fm gg to ws sh ac eu gs nu st la ms vc im je tk ly'.split(' '),
@@ -43,13 +32,12 @@ interface Place extends CurrencyFinding {
 }
 
 /** Taxes, the page's language and the end of its host name: each points to a country. */
-export function placesOf({ stream, lang, host }: CurrencyContext): Place[] {
+export function placesOf({ stream, words, lang, host }: CurrencyContext): Place[] {
   const places: Place[] = []
   for (const item of stream.items) {
-    if (item.kind !== 'words' || item.text.length > 60 || !TAX_NAMES.test(item.text)) continue
-    for (const [pattern, code] of TAXES) {
-      if (pattern.test(item.text))
-        places.push({ code, why: 'the name of its tax', source: 'label', label: item.text, weight: 4 })
+    if (item.kind !== 'words') continue
+    for (const code of notesOf(item, words).taxes) {
+      places.push({ code, why: 'the name of its tax', source: 'label', label: item.text, weight: 4 })
     }
   }
   const locale = lang && /^[a-z]{2,3}(?:[-_][a-z0-9]{2,8})*$/i.test(lang) ? lang.replaceAll('_', '-') : null

@@ -1,5 +1,6 @@
 import { lexicons } from './lexicon/index.ts'
-import { type ReadOptions, readPage } from './read-page.ts'
+import { readPage } from './page-reader.ts'
+import type { ReadOptions } from './read-page.ts'
 import type { CheckoutReading } from './reading.ts'
 
 /**

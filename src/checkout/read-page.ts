@@ -1,23 +1,22 @@
 import { chooseTotal } from './choose-total.ts'
 import { readControls } from './controls.ts'
-import { attribute, rootOf, select } from './dom.ts'
 import { readItems, settleItems } from './items.ts'
 import { lexiconsFor } from './language.ts'
 import type { Lexicon } from './lexicon/lexicon.ts'
 import { createLiveness } from './liveness.ts'
-import { type MachineValues, readMachineValues } from './machine-values.ts'
+import type { MachineValues } from './machine-values.ts'
 import { readOrderNumber } from './order-number.ts'
 import { createPageCurrency } from './page-currency.ts'
-import { type PageText, readPageText } from './page-text.ts'
+import type { PageText } from './page-text.ts'
 import { partsOf } from './parts.ts'
 import { placeOrderControls } from './place-order.ts'
 import { createPricer, scaled } from './pricer.ts'
 import type { CheckoutReading, Evidence, ReadAmount, ReadPart } from './reading.ts'
 import { readRows } from './rows.ts'
-import { createSight, type Sight } from './sight.ts'
+import type { Sight } from './sight.ts'
 import { decideStage } from './stage.ts'
 import { readStageSigns } from './stage-signs.ts'
-import { readStream, type Stream } from './stream.ts'
+import type { Stream } from './stream.ts'
 import { priceRows } from './total.ts'
 import { vocabularyOf } from './vocabulary.ts'
 
@@ -28,31 +27,8 @@ export interface ReadOptions {
   readonly currency?: string
 }
 
-/**
- * Reads a page with the words of the languages given: what `readCheckout` does with all of them. It is apart from the
- * words, so that a script brought into a page carries only those the page needs. Never throws.
- */
-export function readPage(document: Document, options: ReadOptions, lexicons: readonly Lexicon[]): CheckoutReading {
-  try {
-    return readAll(document, options, lexicons)
-  } catch (error) {
-    // A page can be hostile or broken in ways nobody has thought of; the guard must go on with "not known".
-    const why = `The page could not be read: ${error instanceof Error ? error.message : 'unknown error'}.`
-    const evidence: Evidence = { figure: 'stage', source: 'text', label: '', text: '', used: false, why, element: null }
-    return {
-      stage: 'other',
-      total: null,
-      parts: [],
-      items: [],
-      orderNumber: null,
-      placeOrder: [],
-      evidence: [evidence],
-    }
-  }
-}
-
-/** What does not depend on any language, read once. */
-interface Ground {
+/** A page as far as no language is needed to read it. */
+export interface Ground {
   readonly document: Document
   readonly options: ReadOptions
   readonly page: PageText
@@ -62,20 +38,9 @@ interface Ground {
   readonly lang: string | null
 }
 
-function readAll(document: Document, options: ReadOptions, lexicons: readonly Lexicon[]): CheckoutReading {
-  const page = readPageText(document)
-  const stream = readStream(page)
-  const lang = langOf(document)
-  const ground: Ground = {
-    document,
-    options,
-    page,
-    stream,
-    sight: createSight(),
-    machine: readMachineValues(document),
-    lang,
-  }
-  const own = lexiconsFor(lang, textsOf(stream), lexicons)
+/** Reads with the words of the page's own languages; with those of all that are given where that finds too little. */
+export function readGround(ground: Ground, lexicons: readonly Lexicon[]): CheckoutReading {
+  const own = lexiconsFor(ground.lang, textsOf(ground.stream), lexicons)
   const first = readWith(ground, own)
   if (own.length === lexicons.length || worth(first) >= 3) return first
   const second = readWith(ground, lexicons)
@@ -95,14 +60,6 @@ function worth(reading: CheckoutReading): number {
   )
 }
 
-function langOf(document: Document): string | null {
-  const root = rootOf(document)
-  const lang = root ? (attribute(root, 'lang') ?? attribute(root, 'xml:lang')) : null
-  if (lang && lang.trim() !== '') return lang.trim()
-  const [inner] = select(document, 'body[lang], main[lang], meta[http-equiv="content-language" i]', 1)
-  return inner ? (attribute(inner, 'lang') ?? attribute(inner, 'content')) : null
-}
-
 function hostOf(url: string): string {
   try {
     return new URL(url).hostname
@@ -117,7 +74,7 @@ function readWith(ground: Ground, languages: readonly Lexicon[]): CheckoutReadin
   const live = createLiveness(page, stream, sight)
   const rows = readRows(page, stream, words, live)
   const assumed = options.currency ?? null
-  const currency = createPageCurrency({ stream, machine, lang, host: hostOf(options.url), assumed })
+  const currency = createPageCurrency({ stream, words, machine, lang, host: hostOf(options.url), assumed })
   const pricer = createPricer(currency.usual, lang)
   const priced = priceRows(rows, pricer, currency)
   const controls = readControls(page, words, sight)

@@ -2,6 +2,7 @@ import type { Box } from './box.ts'
 import { type Context, type Label, REACH } from './box-label.ts'
 import { type Meaning, meaningOf, saysRate } from './label.ts'
 import type { Liveness } from './liveness.ts'
+import { notesOf } from './notes.ts'
 import type { PageText } from './page-text.ts'
 import { chosenLabel, controlAround, hasOwnLabel, labelOnControl, namedLabel, searchLabel } from './row-label.ts'
 import { findSetAside } from './set-aside.ts'
@@ -28,14 +29,7 @@ const MOST_FIGURES = 3_000
  * neighbouring boxes, a label after its amount, labels in one column and amounts in another, a column's heading.
  */
 export function readRows(page: PageText, stream: Stream, words: Vocabulary, live: Liveness): Row[] {
-  const meanings = new Map<string, Meaning | null>()
-  const means = ({ text }: Words): Meaning | null => {
-    const known = meanings.get(text)
-    if (known !== undefined) return known
-    const meaning = meaningOf(text, words)
-    meanings.set(text, meaning)
-    return meaning
-  }
+  const means = (item: Words): Meaning | null => notesOf(item, words).meaning
   const rows: Row[] = []
   const near = nearKnownLabels(stream, means)
   const aside = findSetAside(stream, means)

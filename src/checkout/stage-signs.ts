@@ -1,9 +1,11 @@
 import type { Box } from './box.ts'
 import type { Control } from './controls.ts'
 import { attribute, isInput, titleOf } from './dom.ts'
-import { type Meaning, meaningOf } from './label.ts'
+import type { Meaning } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
+import { notesOf } from './notes.ts'
 import { labelOf, type PageText } from './page-text.ts'
+import { saysPayment } from './payment-frame.ts'
 import type { Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import { stageOfUrl } from './stage-url.ts'
@@ -96,10 +98,7 @@ function hasPayment(page: PageText, sight: Sight): boolean {
   // Card fields often live in a frame of another origin, which can be known by its title or name alone.
   const frame = page.frames.some(({ element: each }) => {
     const named = `${attribute(each, 'title') ?? ''} ${attribute(each, 'name') ?? ''}`
-    return (
-      /\b(?:card|payment|pay|wallet|karte|zahlung|carte|paiement|tarjeta|kaart)/i.test(named) &&
-      sight.seen(each) !== 'gone'
-    )
+    return saysPayment(named) && sight.seen(each) !== 'gone'
   })
   return field || frame
 }
@@ -107,7 +106,7 @@ function hasPayment(page: PageText, sight: Sight): boolean {
 function namesTotal({ stream, words, sight }: StageContext): boolean {
   return stream.items.some((item) => {
     if (item.kind !== 'words' || item.text.length > 40) return false
-    const meaning = meaningOf(item.text, words)
+    const { meaning } = notesOf(item, words)
     return meaning !== null && SUMS.has(meaning) && sight.seen(item.box.element) === 'shown'
   })
 }
@@ -139,7 +138,22 @@ function isThanked({ stream, words, sight }: StageContext, headings: readonly st
     looked += 1
     if (looked > 200) return false
     const hit = thanks(item.text.slice(0, 160))
-    if (hit && hit.length > 12 && hit.at < 40 && sight.seen(item.box.element) === 'shown') return true
+    if (
+      hit &&
+      (hit.length > 12 || saysAll(item.text, hit.length)) &&
+      hit.at < 40 &&
+      sight.seen(item.box.element) === 'shown'
+    )
+      return true
   }
   return false
+}
+
+/** "下单成功", "주문이 완료되었습니다": four signs can say it all in such scripts, where they are all that is said. */
+function saysAll(text: string, length: number): boolean {
+  const letters = text.replace(
+    /[^\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Thai}]/gu,
+    '',
+  )
+  return length >= 4 && letters.length <= length + 4
 }

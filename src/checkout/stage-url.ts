@@ -4,7 +4,7 @@ import type { Stage } from './reading.ts'
 const PATHS: readonly (readonly [Stage | 'history', RegExp])[] = [
   [
     'confirmation',
-    /thank[-_]?you|thanks|order[-_]?(?:received|confirm(?:ed|ation)|complete|success|placed)|confirmation|receipt|(?:checkout|order|payment)\/(?:success|complete|done|finish)|merci|danke|bestaetigung|bestellbestaetigung|bestaetigt|gracias|bedankt|remerciement|dziekujemy|potwierdzenie|dekujeme|dakujeme|potvrzeni|potvrdenie|multumim|confirmare|obrigad[oa]|concluid[oa]|sucesso|grazie|conferma\b|koszonjuk|hvala|paldies|aciu|\btack\b|\btakk?\b|kiitos|aitah|spasibo|tesekkur/,
+    /thank[-_]?you|thanks|order[-_]?(?:received|confirm(?:ed|ation)|complete|success|placed)|confirmation|receipt|(?:checkout|order|payment)\/(?:success|complete|done|finish)|merci|danke|bestaetigung|bestellbestaetigung|bestaetigt|gracias|bedankt|remerciement|dziekujemy|potwierdzenie|dekujeme|dakujeme|potvrzeni|potvrdenie|multumim|confirmare|obrigad[oa]|concluid[oa]|sucesso|grazie|conferma\b|koszonjuk|hvala|paldies|aciu|\btack\b|\btakk?\b|kiitos|aitah|spasibo|tesekkur|koszonj|chumon[-_]?kanryou?|kanryou?\b|wancheng|chenggong|jumun[-_]?wanryo|terima[-_]?kasih|cam[-_]?on\b|toda[-_]raba|shukran/,
   ],
   [
     'history',
@@ -12,11 +12,11 @@ const PATHS: readonly (readonly [Stage | 'history', RegExp])[] = [
   ],
   [
     'cart',
-    /(?:shopping[-_]?)?(?:cart|basket|bag)\b|panier|warenkorb|einkaufswagen|winkelwagen|winkelmand|carrito|cesta|carrello|koszyk|kosik|carrinho|sacola|\bcos\b|kosar|korpa|kolichka|kalathi|grozs|krepselis|\bkurv\b|handlekurv|varukorg|kundvagn|ostoskori|ostukorv|karfa|korzina|koshyk|sepet|keranjang|gio-hang/,
+    /(?:shopping[-_]?)?(?:cart|basket|bag)\b|panier|warenkorb|einkaufswagen|winkelwagen|winkelmand|carrito|cesta|carrello|koszyk|kosik|carrinho|sacola|\bcos\b|kosar|korpa|kolichka|kalathi|grozs|krepselis|\bkurv\b|handlekurv|varukorg|kundvagn|ostoskori|ostukorv|karfa|korzina|koshyk|sepet|keranjang|gio-hang|\bkago\b|gouwuche|jangbaguni|takra\b|troli\b|sabad|sal[-_]kniy?ot|salla[th]?\b/,
   ],
   [
     'checkout',
-    /check[-_]?out|payment|\bpay\b|paiement|commande\b|kasse|zahlung|bezahlen|afrekenen|caisse|bestellen|bestellung|order[-_]?review|pago|finalizar|cassa|kassa|onepage|billing|zamowienie|\bkasa\b|platnosc|objednavka|pokladna|platba|pagamento|encomenda|finalizacao|\bcomanda\b|finalizare|penztar|blagajna|poruchka|tameio|apmokejimas|kassan|tilaus|tellimus|pontun|greidsl|oformlenie|odeme|siparis|pembayaran|thanh-toan/,
+    /check[-_]?out|payment|\bpay\b|paiement|commande\b|kasse|zahlung|bezahlen|afrekenen|caisse|bestellen|bestellung|order[-_]?review|pago|finalizar|cassa|kassa|onepage|billing|zamowienie|\bkasa\b|platnosc|objednavka|pokladna|platba|pagamento|encomenda|finalizacao|\bcomanda\b|finalizare|penztar|blagajna|poruchka|tameio|apmokejimas|kassan|tilaus|tellimus|pontun|greidsl|oformlenie|odeme|siparis|pembayaran|thanh-toan|chuu?mon\b|kakunin|kessai|shiharai|gouny[uū]u?\b|jiesuan|zhifu|fukuan|dingdan[-_]?queren|gyeolje|jumunseo|chamra[-_]?ngoen|pardakht|bhugtan|tashlum|addaf|apmoke/,
   ],
   ['product', /\/(?:products?|produits?|produkte?|item|articles?|artikel|producto|dp|p)\//],
 ]

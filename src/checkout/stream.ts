@@ -1,16 +1,16 @@
 import type { CurrencyMark } from '../money/currency-names.ts'
 import { type Box, commonBox, type Leaf } from './box.ts'
-import { type Cuts, createCuts } from './cuts.ts'
 import { type Find, findFigure, type PlacedToken } from './figure.ts'
-import type { PageText } from './page-text.ts'
-import { isSeam, type Pieces, placeTokens } from './placed-tokens.ts'
+import type { Notes } from './notes.ts'
+import type { Change, PageText } from './page-text.ts'
+import { isSeam, placeTokens } from './placed-tokens.ts'
 
 interface Place {
   /** The smallest box around it. */
   readonly box: Box
   /** First and last leaf it stands in. */
-  readonly from: number
-  readonly to: number
+  from: number
+  to: number
   readonly line: number
   readonly cell: Box | null
 }
@@ -19,6 +19,8 @@ interface Place {
 export interface Words extends Place {
   readonly kind: 'words'
   readonly text: string
+  /** What the text says by itself, once somebody asked (see `notes.ts`). */
+  notes: Notes | null
 }
 
 /** An amount as it stands on the page, before anyone has said what it is or in which money. */
@@ -54,52 +56,105 @@ export interface Stream {
 const LONGEST_WORDS = 400
 
 /** Turns the leaves of a page into words and figures. Linear in the text. */
-export function readStream(page: PageText, cuts: Cuts = createCuts()): Stream {
-  const { leaves } = page
-  const pieces: Pieces = { leaves, cuts: leaves.map((leaf) => cuts.of(leaf.text)) }
+export function readStream({ leaves }: PageText): Stream {
   const items: Item[] = []
-  readInto(items, pieces, 0, leaves.length)
+  readInto(items, leaves, 0, leaves.length)
   return { items, within: rangesOf(items, leaves.length) }
 }
 
+/**
+ * The stream of a page of which some stretches were read again. What is far enough from every change is taken over from
+ * the stream before, which must not be used any more.
+ */
+export function renewStream(before: Stream, { leaves }: PageText, changes: readonly Change[]): Stream {
+  const items: Item[] = []
+  let taken = 0
+  let shift = 0
+  const takeOver = (end: number): void => {
+    for (; taken < before.items.length; taken += 1) {
+      const item = before.items[taken]
+      if (!item || item.from >= end) break
+      item.from += shift
+      item.to += shift
+      items.push(item)
+    }
+  }
+  for (let index = 0; index < changes.length; ) {
+    const first = changes[index]
+    if (!first) break
+    let last = first
+    const from = seamBefore(leaves, first.from - MARGIN)
+    let to = seamBehind(leaves, last.to + MARGIN)
+    for (index += 1; index < changes.length; index += 1) {
+      const next = changes[index]
+      if (!next || seamBefore(leaves, next.from - MARGIN) > to) break
+      last = next
+      to = Math.max(to, seamBehind(leaves, last.to + MARGIN))
+    }
+    takeOver(from - shift)
+    const oldTo = to - (last.to - last.oldTo)
+    while (taken < before.items.length && (before.items[taken]?.from ?? oldTo) < oldTo) taken += 1
+    readInto(items, leaves, from, to)
+    shift = to - oldTo
+  }
+  takeOver(Number.POSITIVE_INFINITY)
+  return { items, within: rangesOf(items, leaves.length) }
+}
+
+// Whether leaves hang together can depend on others of one small box, and a sign may speak for what follows.
+const MARGIN = 10
+
+function seamBefore(leaves: readonly Leaf[], index: number): number {
+  let at = Math.max(0, index)
+  while (at > 0 && !isSeam(leaves, at)) at -= 1
+  return at
+}
+
+function seamBehind(leaves: readonly Leaf[], index: number): number {
+  let at = Math.min(leaves.length, index)
+  while (at < leaves.length && !isSeam(leaves, at)) at += 1
+  return at
+}
+
 /** Adds what the leaves `from` up to, not including, `to` say; the page must fall apart at both ends. */
-function readInto(items: Item[], pieces: Pieces, from: number, to: number): void {
+function readInto(items: Item[], leaves: readonly Leaf[], from: number, to: number): void {
   for (let start = from; start < to; ) {
     let end = start + 1
-    while (end < to && !isSeam(pieces, end)) end += 1
-    if (end === start + 1) readAlone(items, pieces, start)
-    else readTogether(items, pieces, start, end)
+    while (end < to && !isSeam(leaves, end)) end += 1
+    if (end === start + 1) readAlone(items, leaves, start)
+    else readTogether(items, leaves, start, end)
     start = end
   }
 }
 
 /** A leaf that stands alone says the same wherever it stands. */
-function readAlone(items: Item[], { leaves, cuts }: Pieces, index: number): void {
+function readAlone(items: Item[], leaves: readonly Leaf[], index: number): void {
   const leaf = leaves[index]
-  const cut = cuts[index]
-  if (!leaf || !cut) return
-  const place = { box: leaf.box, from: index, to: index, line: leaf.line, cell: leaf.box.cell }
+  if (!leaf) return
+  const { box, line, cut } = leaf
+  const { cell } = box
   if (!cut.tokens) {
-    if (HAS_WORDS.test(leaf.text)) items.push({ kind: 'words', text: leaf.text, ...place })
+    if (HAS_WORDS.test(leaf.text))
+      items.push({ kind: 'words', text: leaf.text, notes: null, box, from: index, to: index, line, cell })
     return
   }
   if (!cut.alone) {
     const made: Item[] = []
-    readTogether(made, { leaves: [leaf], cuts: [cut] }, 0, 1)
+    readTogether(made, [leaf], 0, 1)
     cut.alone = made
   }
   for (const item of cut.alone) {
-    if (item.kind === 'words') items.push({ kind: 'words', text: item.text, ...place })
-    else items.push({ ...item, ...place, struck: leaf.box.struck, hushed: leaf.box.hushed })
+    if (item.kind === 'words')
+      items.push({ kind: 'words', text: item.text, notes: null, box, from: index, to: index, line, cell })
+    else items.push({ ...item, box, from: index, to: index, line, cell, struck: box.struck, hushed: box.hushed })
   }
 }
 
 const HAS_WORDS = /[\p{L}\p{N}]/u
 
 /** Leaves between which words or amounts may run on. */
-function readTogether(items: Item[], pieces: Pieces, from: number, to: number): void {
-  const { leaves } = pieces
-  const tokens = placeTokens(pieces, from, to)
+function readTogether(items: Item[], leaves: readonly Leaf[], from: number, to: number): void {
+  const tokens = placeTokens(leaves, from, to)
   let words: { text: string; from: number; to: number } | null = null
 
   function place(from: number, to: number): Place {
@@ -111,7 +166,7 @@ function readTogether(items: Item[], pieces: Pieces, from: number, to: number): 
 
   function flush(): void {
     if (words && HAS_WORDS.test(words.text)) {
-      items.push({ kind: 'words', text: words.text, ...place(words.from, words.to) })
+      items.push({ kind: 'words', text: words.text, notes: null, ...place(words.from, words.to) })
     }
     words = null
   }
@@ -131,7 +186,7 @@ function readTogether(items: Item[], pieces: Pieces, from: number, to: number): 
     const to = tokens[find.to - 1]?.leaf ?? from
     const text = textOf(tokens, leaves, find.from, find.to)
     let alone = true
-    for (let leaf = from; leaf <= to; leaf += 1) alone &&= pieces.cuts[leaf]?.fragment ?? false
+    for (let leaf = from; leaf <= to; leaf += 1) alone &&= leaves[leaf]?.cut.fragment ?? false
     const first = leaves[from]
     items.push({
       kind: 'figure',

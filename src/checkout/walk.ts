@@ -1,18 +1,31 @@
 import type { Box, Leaf } from './box.ts'
+import type { Cuts } from './cuts.ts'
 import { assignedTo, attribute, attributeNames, firstOf, kindOf, nameOf, nextOf, shadowOf } from './dom.ts'
-import { isLeftOut, shownValue, specialChildren, trait, traitsOf, traitsOfName } from './page-elements.ts'
+import {
+  isLeftOut,
+  LOOSE,
+  looseState,
+  shownValue,
+  specialChildren,
+  trait,
+  traitsOf,
+  traitsOfName,
+} from './page-elements.ts'
 import { tidy } from './words.ts'
 
 /** How far a walk has come; one walk may be taken up where another left off. */
 export interface Walk {
   readonly leaves: Leaf[]
+  readonly cuts: Cuts
   line: number
   /** White space stands at the end of what was read last. */
   spaced: boolean
   /** How many nodes were met. */
   nodes: number
   /** Elements that are drawn or not by a state of the browser's, not by their markup. */
-  readonly popovers: Element[]
+  popovers: Element[]
+  /** The documents and open shadow roots that were walked and nobody has asked for yet. */
+  sources: Node[]
 }
 
 /** More than any shop's page has; what is beyond is not read. */
@@ -62,6 +75,8 @@ export function boxFor(element: Element, name: string, parent: Box | null, walk:
     hushed: parent === null ? null : parent.hushed,
     first: null,
     next: null,
+    own: null,
+    state: traits & LOOSE ? looseState(element, name) : null,
     from: walk.leaves.length,
     to: walk.leaves.length,
   }
@@ -80,7 +95,7 @@ export function walkInto(start: Box, walk: Walk): void {
       const value = shownValue(box.element)
       if (value) add(value, box)
     }
-    stack.push(stepInto(box))
+    stack.push(stepInto(box, walk))
   }
 
   function turn({ traits }: Box): void {
@@ -98,7 +113,7 @@ export function walkInto(start: Box, walk: Walk): void {
       if (raw !== '') walk.spaced = true
       return
     }
-    walk.leaves.push({ text, box, spaced: walk.spaced || isSpace(begins), line: walk.line })
+    walk.leaves.push({ text, box, spaced: walk.spaced || isSpace(begins), line: walk.line, cut: walk.cuts.of(text) })
     walk.spaced = isSpace(ends)
   }
 
@@ -151,15 +166,18 @@ function isSpace(code: number): boolean {
   return code === 0x20 || (code >= 9 && code <= 13) || (code >= 0xa0 && /\s/u.test(String.fromCharCode(code)))
 }
 
-function stepInto(box: Box): Step {
+function stepInto(box: Box, walk: Walk): Step {
   const { element, name, traits } = box
   let list: readonly Node[] | null = null
   if (traits & trait.special) {
     const assigned = traits & trait.slot ? assignedTo(element) : []
     list = assigned.length > 0 ? assigned : specialChildren(element, name)
   }
-  const at =
-    list === null ? firstOf((traits & trait.host ? shadowOf(element) : null) ?? element, name) : (list[0] ?? null)
+  const shadow = traits & trait.host && list === null ? shadowOf(element) : null
+  const at = list === null ? firstOf(shadow ?? element, name) : (list[0] ?? null)
+  if (traits & trait.host && list === null) box.state = shadow
+  if (shadow) walk.sources.push(shadow)
+  if (traits & trait.frame && at?.parentNode) walk.sources.push(at.parentNode)
   const closed = name === 'details' && attribute(element, 'open') === null
   return { box, at, list, done: 0, last: null, closed }
 }

@@ -30,6 +30,41 @@ export const pageGroups: readonly PageGroup[] = [
         title: 'desk_page_pots',
         load: () => import('./pots/pots-page.tsx').then((m) => m.PotsPage),
       },
+      {
+        name: 'orders',
+        title: 'desk_page_orders',
+        load: () => import('./orders/orders-page.tsx').then((m) => m.OrdersPage),
+      },
+      {
+        name: 'renewals',
+        title: 'desk_page_renewals',
+        load: () => import('./orders/renewals-page.tsx').then((m) => m.RenewalsPage),
+      },
+    ],
+  },
+  {
+    title: 'desk_group_plan',
+    pages: [
+      {
+        name: 'payday',
+        title: 'payday_title',
+        load: () => import('./plan/payday/payday-page.tsx').then((m) => m.PaydayPage),
+      },
+      {
+        name: 'year',
+        title: 'year_page',
+        load: () => import('./plan/year/year-page.tsx').then((m) => m.YearPage),
+      },
+      {
+        name: 'goals',
+        title: 'goals_title',
+        load: () => import('./plan/goals/goals-page.tsx').then((m) => m.GoalsPage),
+      },
+      {
+        name: 'sheets',
+        title: 'sheets_title',
+        load: () => import('./plan/sheets/sheets-page.tsx').then((m) => m.SheetsPage),
+      },
     ],
   },
 ]

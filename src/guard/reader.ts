@@ -1,6 +1,5 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
 import { submitsOrder } from '../checkout/is-place-order.ts'
-import { readPage } from '../checkout/read-page.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
@@ -15,18 +14,13 @@ const MOST_ITEMS = 500
 const MOST_PARTS = 20
 const LONGEST_TEXT = 200
 
-let currencyHint = ''
-const readNow = cachedReading(() => {
-  const url = location.href
-  const options = currencyHint === '' ? { url } : { url, currency: currencyHint }
-  return readPage(document, options, globalThis.tillsideLexicons ?? [])
-})
+const readNow = cachedReading()
 
 globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
 
 function read(currency: string): CheckoutReading {
-  currencyHint = currency
-  return readNow()
+  const url = location.href
+  return readNow(currency === '' ? { url } : { url, currency }, globalThis.tillsideLexicons ?? [])
 }
 
 function ordering(event: Event, currency: string): SeenPage | null {

@@ -1,28 +1,33 @@
+import type { Lexicon } from '../checkout/lexicon/lexicon.ts'
+import { createPageReader } from '../checkout/page-reader.ts'
+import type { ReadOptions } from '../checkout/read-page.ts'
 import type { CheckoutReading } from '../checkout/reading.ts'
 
 /** Nothing we can hear tells of every change (a style sheet edited by script): a reading is never older than this. */
 const OLDEST_MS = 3_000
 
 /** What people do that can change a page by its style alone. */
-const TOUCHES = ['input', 'change', 'click', 'keyup', 'toggle', 'resize', 'popstate', 'hashchange'] as const
+const TOUCHES = ['input', 'change', 'click', 'keyup', 'toggle', 'resize', 'popstate', 'hashchange', 'load'] as const
+
+/** Everything a reading can depend on in the markup. */
+const ALL_CHANGES = { childList: true, subtree: true, characterData: true, attributes: true }
 
 /**
- * Keeps the last reading while the page stays as it was: one press is several events (pointer, mouse, click, submit), and
- * reading anew for each would be felt. Watches the document and every open shadow root.
- *
- * @param read reads the page now
+ * Keeps the last reading while the page stays as it was - one press is several events (pointer, mouse, click, submit), and
+ * reading anew for each would be felt - and what is known of the page where only a part of it changed. Watches the document,
+ * every open shadow root and the documents of frames.
  */
-export function cachedReading(read: () => CheckoutReading): () => CheckoutReading {
-  let kept: { readonly reading: CheckoutReading; readonly url: string; readonly at: number } | null = null
+export function cachedReading(): (options: ReadOptions, lexicons: readonly Lexicon[]) => CheckoutReading {
+  const reader = createPageReader(document)
+  let kept: { readonly reading: CheckoutReading; readonly by: string; readonly at: number } | null = null
+  let rootsSoughtAt = Number.NEGATIVE_INFINITY
   const forget = (): void => {
     kept = null
   }
-  const roots = new WeakSet<Node>()
-  // Shadow roots come with new elements; a root put on an old one is found when the reading is too old anyway.
-  let scannedAt = Number.NEGATIVE_INFINITY
   const heed = (records: readonly MutationRecord[]): void => {
-    if (records.length > 0) forget()
-    if (records.some((record) => record.addedNodes.length > 0)) scannedAt = Number.NEGATIVE_INFINITY
+    if (records.length === 0) return
+    forget()
+    reader.changed(records)
   }
   const observer = new MutationObserver(heed)
   for (const type of TOUCHES) addEventListener(type, forgetUnlessPress, { capture: true, passive: true })
@@ -33,23 +38,18 @@ export function cachedReading(read: () => CheckoutReading): () => CheckoutReadin
     else forget()
   }
 
-  return () => {
+  return (options, lexicons) => {
     heed(observer.takeRecords())
-    if (kept && kept.url === location.href && performance.now() - kept.at < OLDEST_MS) return kept.reading
-    if (performance.now() - scannedAt > OLDEST_MS) {
-      watch(document)
-      scannedAt = performance.now()
+    const now = performance.now()
+    const by = `${options.url} ${options.currency} ${lexicons.map(({ language }) => language)}`
+    if (kept && kept.by === by && now - kept.at < OLDEST_MS) return kept.reading
+    if (now - rootsSoughtAt > OLDEST_MS) {
+      reader.lookForRoots()
+      rootsSoughtAt = now
     }
-    const reading = read()
-    kept = { reading, url: location.href, at: performance.now() }
+    const reading = reader.read(options, lexicons)
+    for (const source of reader.takeSources()) observer.observe(source, ALL_CHANGES)
+    kept = { reading, by, at: now }
     return reading
-  }
-
-  function watch(root: Document | ShadowRoot): void {
-    if (!roots.has(root)) {
-      roots.add(root)
-      observer.observe(root, { childList: true, subtree: true, characterData: true, attributes: true })
-    }
-    for (const element of root.querySelectorAll('*')) if (element.shadowRoot) watch(element.shadowRoot)
   }
 }

@@ -31,30 +31,28 @@ export function newLines(known: readonly StatementLine[], read: readonly Stateme
     if (like) like.push(line)
     else unnamed.set(likeness(line), [line])
   }
-  const sorted = {
-    fresh: [] as StatementLine[],
-    known: [] as StatementLine[],
-    changed: [] as { before: StatementLine; now: StatementLine }[],
-    doubtful: [] as { like: StatementLine; line: StatementLine }[],
-  }
+  const fresh: StatementLine[] = []
+  const same: StatementLine[] = []
+  const changed: { before: StatementLine; now: StatementLine }[] = []
+  const doubtful: { like: StatementLine; line: StatementLine }[] = []
   for (const line of read) {
-    const same = byId.get(line.id)
-    const before = same ?? (line.replaces === null ? undefined : byId.get(line.replaces))
+    const before = byId.get(line.id)
+    const replaced = before ?? (line.replaces === null ? undefined : byId.get(line.replaces))
     // A line that was booked is not taken back by an older file in which it is still pending.
-    if (before && (isSame(before, line) || (same && before.status === 'booked' && line.status === 'pending'))) {
-      sorted.known.push(line)
-    } else if (before) sorted.changed.push({ before, now: line })
+    const isOlder = before?.status === 'booked' && line.status === 'pending'
+    if (before && (isOlder || isSame(before, line))) same.push(line)
+    else if (replaced) changed.push({ before: replaced, now: line })
     else {
       const like = unnamed.get(likeness(line))?.shift()
-      if (like) sorted.doubtful.push({ like, line })
-      else sorted.fresh.push(line)
+      if (like) doubtful.push({ like, line })
+      else fresh.push(line)
     }
   }
-  return sorted
+  return { fresh, known: same, changed, doubtful }
 }
 
 function isSame(a: StatementLine, b: StatementLine): boolean {
-  return a.id === b.id && a.status === b.status && likeness(a) === likeness(b)
+  return a.status === b.status && likeness(a) === likeness(b)
 }
 
 function likeness(line: StatementLine): string {

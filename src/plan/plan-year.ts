@@ -61,7 +61,7 @@ export function planYear(book: Book, today: CalendarDate, months = 12): YearPlan
     costs.push(...spent.costs)
     states = spent.states
     // Pays come by date, so those from this day on are the rest of the list.
-    while (pays[at] && pays[at].date < date) at++
+    while ((pays[at]?.date ?? date) < date) at++
     const ahead = pays.slice(at)
     const ofDay = ahead.filter((pay) => pay.date === date)
     const payMonth = ofDay[0]?.month ?? month

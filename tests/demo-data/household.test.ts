@@ -2,13 +2,18 @@ import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
 import { demoHousehold } from '../../demo-data/household.ts'
 import {
+  allOrders,
   assess,
   balances,
   calendarDate,
   deviceId,
   entryId,
+  lastSeenRate,
   money,
   openBook,
+  orderSigns,
+  orderStory,
+  orderSums,
   payDates,
   planFill,
   planYear,
@@ -76,6 +81,24 @@ describe('the demo household', () => {
       ['bicycle', 0],
       ['presents', 0],
     ])
+  })
+
+  it.each(['2026-11-25', '2026-11-06'])('opened on %s: shows the lives of orders', (day) => {
+    const { today, book } = demoOn(day)
+    const orders = allOrders(book)
+    const signs = (shop: string) => orders.filter((s) => s.shop === shop).map((s) => orderSigns(book, s, today))
+    expect(orders.some((s) => new Set(s.parts.map((p) => p.pot)).size > 1)).toBe(true)
+    expect(signs('tallow-and-twine.example')).toContainEqual(['part-charged'])
+    expect(signs('tallow-and-twine.example')).toContainEqual(['lapsed'])
+    expect(signs('lantern-lamps.example')).toEqual([['refund-expected']])
+    expect(signs('hub-and-wheel.example')).toEqual([['instalment-ahead']])
+    expect(signs('millrace-larder.example')).toContainEqual(['held'])
+    expect(lastSeenRate(book, 'EUR')).toMatchObject({ home: '57.71', per: '38.00' })
+    expect(orders.filter((s) => s.details.renewal).length).toBeGreaterThan(0)
+    expect(orders.filter((s) => orderSums(s).refunded > 0).length).toBe(1)
+    // Nothing is asked about that the person of the demo did not do.
+    expect(orders.filter((s) => orderSigns(book, s, today).includes('unconfirmed'))).toEqual([])
+    for (const s of orders) expect(orderStory(book, s.order).length).toBeGreaterThan(0)
   })
 
   it('has about three months behind it', () => {

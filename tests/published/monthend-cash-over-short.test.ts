@@ -96,9 +96,11 @@ describe('cash over and short', () => {
     const posted = append(spent, entry)
     expect(balanceOf(posted, 'over-short')).toBe(usd(over).minor === 0 ? 0 : -usd(over).minor)
     expect(potBalance(posted, box).cash).toEqual(usd(count))
-    expect(subtract(usd(fund), potBalance(posted, box).cash)).toEqual(usd(topUp))
+    expect(subtract(ofMinor('USD', usd(fund).minor), ofMinor('USD', potBalance(posted, box).cash.minor))).toEqual(
+      usd(topUp),
+    )
     // The invariant of the books: cash + receipts + short - over = fund.
-    const paid = receipts.map(usd).reduce((a, b) => add(a, b))
+    const paid = receipts.map((amount) => usd(amount)).reduce((a, b) => add(a, b))
     expect(subtract(add(usd(count), paid), usd(over))).toEqual(usd(fund))
   })
 

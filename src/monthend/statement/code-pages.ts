@@ -1,6 +1,6 @@
 /**
  * The upper half (bytes 80 to FF) of the single-byte encodings that banks are known to write, by the mapping tables of the
- * Unicode Consortium. U+FFFD stands where a byte has no meaning. Kept here because Node 20's decoder reads windows-1252
+ * Unicode Consortium (windows-1253 has ª from the WHATWG Encoding Standard). U+FFFD stands where a byte has no meaning. Kept here because Node 20's decoder reads windows-1252
  * wrongly, and no decoder of the platform knows the code pages of DOS.
  */
 // biome-ignore format: a table
@@ -22,7 +22,7 @@ export const codePages = {
     'абвгдежзийклмнопрстуфхцчшщъыьэюя',
   'windows-1253':
     '€\uFFFD‚ƒ„…†‡\uFFFD‰\uFFFD‹\uFFFD\uFFFD\uFFFD\uFFFD\uFFFD‘’“”•–—\uFFFD™\uFFFD›\uFFFD\uFFFD\uFFFD\uFFFD' +
-    '\u00A0΅Ά£¤¥¦§¨©\uFFFD«¬\u00AD®―°±²³΄µ¶·ΈΉΊ»Ό½ΎΏ' +
+    '\u00A0΅Ά£¤¥¦§¨©ª«¬\u00AD®―°±²³΄µ¶·ΈΉΊ»Ό½ΎΏ' +
     'ΐΑΒΓΔΕΖΗΘΙΚΛΜΝΞΟΠΡ\uFFFDΣΤΥΦΧΨΩΪΫάέήί' +
     'ΰαβγδεζηθικλμνξοπρςστυφχψωϊϋόύώ\uFFFD',
   'windows-1254':

@@ -1,8 +1,18 @@
+import { isCurrencyCode } from '../../money/currency.ts'
+
 /** What stands before the decimals. */
 export type DecimalMark = '.' | ','
 
-// A name for money beside the figure: a sign, a code, or a short abbreviation (`kr`, `Fr.`, `zł`).
-const MONEY_NAME = /^(?:\p{Sc}|\p{L}{1,4}\.?|\p{L}{1,2}\p{Sc})$/u
+// Abbreviations that stand beside amounts, from general knowledge. Other letters make a text of it: `K3`, `A12`.
+// biome-ignore format: a list
+const ABBREVIATIONS = new Set(['kr', 'zł', 'zl', 'kč', 'kc', 'fr', 'sfr', 'ft', 'lei', 'r', 'rs', 'rm', 'tl', 'din', 'kn', 'лв', 'руб', 'р', 'грн', 'eur', 'euro', 'dm', 'c$', 'ca$', 'us$', 'a$', 'nz$', 'hk$', 'r$', 's$'])
+
+/** Whether a text beside a figure names money: a sign, a code of ISO 4217, or a usual abbreviation. */
+function namesMoney(text: string): boolean {
+  const folded = text.toLowerCase().replace(/\.$/, '')
+  return /^\p{Sc}$/u.test(text) || isCurrencyCode(text.toUpperCase()) || ABBREVIATIONS.has(folded)
+}
+
 const BODY = {
   '.': /^(?:\d+|\d{1,3}(?:[, '’]\d{3})+|\d{1,2}(?:,\d{2})*,\d{3})?(?:\.\d*)?$/,
   ',': /^(?:\d+|\d{1,3}(?:[. '’]\d{3})+)?(?:,\d*)?$/,
@@ -41,7 +51,7 @@ function partsOf(text: string): AmountParts | null {
   // DR and CR behind a figure are a sign, not a name for money.
   const direction = names.length === 1 ? /^(dr|cr)\.?$/i.exec(names[0] ?? '')?.[1]?.toLowerCase() : undefined
   if (direction !== undefined && signs !== '') return null
-  if (direction === undefined && (names.length > 1 || !names.every((name) => MONEY_NAME.test(name)))) return null
+  if (direction === undefined && (names.length > 1 || !names.every(namesMoney))) return null
   const negative = open !== '' || (signs !== '' && signs !== '+') || direction === 'dr'
   return { body: body.trim(), negative, money: direction === undefined ? (names[0] ?? '') : '' }
 }

@@ -11,6 +11,7 @@ export interface Column {
   readonly filled: number
   readonly dates: number
   readonly amounts: number
+  /** Of the amounts that are not zero. */
   readonly negatives: number
   readonly codes: number
   readonly letters: number
@@ -32,6 +33,7 @@ export function columnsOf(table: CsvTable): Column[] {
     const share = (test: (cell: string) => boolean): number =>
       cells.length === 0 ? 0 : cells.filter(test).length / cells.length
     const amounts = cells.filter((cell) => looksLikeAmount(cell) && !looksLikeDate(cell))
+    const nonZero = amounts.filter((cell) => /[1-9]/.test(cell))
     const values = new Set<string>()
     for (const cell of cells) if (values.size <= FEW) values.add(foldCell(cell))
     return {
@@ -40,7 +42,7 @@ export function columnsOf(table: CsvTable): Column[] {
       filled: rows.length === 0 ? 0 : cells.length / rows.length,
       dates: share(looksLikeDate),
       amounts: cells.length === 0 ? 0 : amounts.length / cells.length,
-      negatives: share((cell) => /^\(|^[^\d]*[-−–]|[-−–]$|\bdr$/i.test(cell)),
+      negatives: nonZero.length === 0 ? 0 : nonZero.filter(isNegative).length / nonZero.length,
       codes: share((cell) => isCurrencyCode(cell.toUpperCase())),
       letters: share((cell) => /\p{L}{2}/u.test(cell)),
       longest: cells.reduce((most, cell) => Math.max(most, cell.length), 0),
@@ -48,6 +50,10 @@ export function columnsOf(table: CsvTable): Column[] {
       values: values.size <= FEW ? values : new Set(),
     }
   })
+}
+
+function isNegative(cell: string): boolean {
+  return /^\(|^[^\d]*[-−–]|[-−–]$|\bdr$/i.test(cell)
 }
 
 /** A cell of a status or direction column, without case and accents; a lone sign stays. */
@@ -67,7 +73,8 @@ export function headerCells(cells: readonly string[]): number {
 
 /** The column whose header names a role best, among those that pass a test; null when none is named so. */
 export function bestNamed(columns: readonly Column[], role: CsvRole, test: (column: Column) => boolean): Column | null {
-  let [best, score] = [null as Column | null, 0]
+  let best: Column | null = null
+  let score = 0
   for (const column of columns) {
     const s = roleScore(column.folded, role)
     if (s > score && test(column)) [best, score] = [column, s]

@@ -20,7 +20,12 @@ const NAME_DAY_YEAR = /^(\p{L}{3,12})\.?[ -](\d{1,2})(?:st|nd|rd|th)?,?[ -](\d{4
  * and its zone, are passed over: the day as written is the bank's.
  */
 export function dayOf(cell: string, order: DateOrder): CalendarDate | null {
-  const text = cell.trim().replace(/^\p{L}{2,9}\.?,?\s(?=\d)/u, '')
+  const text = cell.trim()
+  // A weekday may stand before the day; `March 4, 2026` has none.
+  return dayIn(text, order) ?? (/^\p{L}{2,}/u.test(text) ? dayIn(text.replace(/^\p{L}{2,}\.?,?\s/u, ''), order) : null)
+}
+
+function dayIn(text: string, order: DateOrder): CalendarDate | null {
   const fixed = YEAR_FIRST.exec(text)
   if (fixed) return day(fixed[1], fixed[3], fixed[4], text.slice(fixed[0].length))
   const solid = SOLID.exec(text)

@@ -208,24 +208,26 @@ function otherColumns(
     if (found) used.add(found.index)
     return found?.index ?? null
   }
-  const valueDate = take('valueDate', (c) => c.dates >= 0.9)
-  const paidOn = take('paidOn', (c) => c.dates >= 0.9)
-  const originalAmount = take('originalAmount', (c) => c.amounts >= 0.9)
-  const originalCurrency = take('originalCurrency', (c) => c.codes >= 0.9)
-  const rate = take('rate', (c) => c.amounts >= 0.9)
-  const fee = take('fee', (c) => c.amounts >= 0.9)
-  const status = take('status', (c) => c.values.size > 0)
+  const valueDate = take('valueDate', (c) => isBlank(c) || c.dates >= 0.9)
+  const paidOn = take('paidOn', (c) => isBlank(c) || c.dates >= 0.9)
+  const originalAmount = take('originalAmount', (c) => isBlank(c) || c.amounts >= 0.9)
+  const originalCurrency = take('originalCurrency', (c) => isBlank(c) || c.codes >= 0.9)
+  const rate = take('rate', (c) => isBlank(c) || c.amounts >= 0.9)
+  const fee = take('fee', (c) => isBlank(c) || c.amounts >= 0.9)
+  const status = take('status', (c) => isBlank(c) || c.values.size > 0)
   const account = take('account', (c) => c.values.size > 0 && c.values.size <= 4 && c.filled >= 0.9 && c.dates === 0)
   take('otherAccount', () => true)
   const kind = take('kind', (c) => c.values.size > 0 && c.dates === 0 && c.amounts === 0)
-  const texts = columns.filter((c) => !used.has(c.index) && c.dates < 0.5 && c.amounts < 0.95 && c.filled > 0)
+  const texts = columns.filter(
+    (c) => !used.has(c.index) && (isWorded(c) || isReference(c) || (c.dates < 0.5 && c.amounts < 0.95 && !isBlank(c))),
+  )
   const references = texts.filter((c) => isReference(c)).map((c) => c.index)
   const worded = texts.filter((c) => !references.includes(c.index))
   const named = bestNamed(worded, 'name', () => true)
   const described = bestNamed(worded, 'text', (c) => c !== named)
   const widest = [...worded].filter((c) => c.letters > 0.4).sort((a, b) => b.longest - a.longest)[0]
   const name = named ?? described ?? widest ?? null
-  const rest = worded.filter((c) => c !== name && c.letters > 0.2)
+  const rest = worded.filter((c) => c !== name && (c.letters > 0.2 || isWorded(c)))
   return {
     date: date.index,
     valueDate,
@@ -245,8 +247,18 @@ function otherColumns(
   }
 }
 
+/** A column this file leaves blank; its header may still say what the next file will hold there. */
+function isBlank(c: Column): boolean {
+  return c.filled === 0
+}
+
+function isWorded(c: Column): boolean {
+  return Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name')) >= 2
+}
+
 function isReference(c: Column): boolean {
-  return roleScore(c.folded, 'reference') > Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name'))
+  const score = roleScore(c.folded, 'reference')
+  return score >= 1 && score > Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name'))
 }
 
 function hasMinus(columns: readonly Column[], scheme: Scheme): boolean {

@@ -70,13 +70,10 @@ export function csvLine(
   return { account: at(columns.account).replaceAll(' ', ''), line }
 }
 
-/** A row without a date is passed over; one with a date that is no day is refused, so that no line is lost unseen. */
+/** A row of words is passed over; one with an amount, or with a date that is no day, is refused: no line goes unseen. */
 function notALine(row: CsvRow, mapping: CsvMapping, written: string): null {
-  if (!looksLikeDate(written)) {
-    const isBlank = written === '' && hasAmount(row, mapping) && row.cells.length >= mapping.width
-    const isWritten = /\d/.test(written) && hasAmount(row, mapping) && !/\p{L}{3}/u.test(written)
-    if (!isBlank && !isWritten) return null
-  }
+  const isMeant = written === '' ? row.cells.length >= mapping.width : /\d/.test(written)
+  if (!looksLikeDate(written) && !(isMeant && hasAmount(row, mapping))) return null
   const why =
     written === '' ? 'has an amount and no date' : `has "${written.slice(0, 40)}", which is no day on the calendar`
   throw new MonthendError('bad-date', `Line ${row.row} ${why} (dates are read as ${mapping.dateOrder}).`, row.row)

@@ -1,4 +1,4 @@
-/// <reference path="./papaparse.d.ts" preserve="true" />
+/// <reference path="./papaparse.d.ts" />
 import Papa from 'papaparse'
 import { MonthendError } from '../monthend-error.ts'
 import type { Progress } from './utf.ts'

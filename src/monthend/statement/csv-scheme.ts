@@ -33,19 +33,19 @@ export function findSchemes(columns: readonly Column[], rows: readonly CsvRow[],
     const chained = balances.flatMap((column): Scheme[] => {
       const words = Math.min(roleScore(column.folded, 'balance'), 3)
       const chain = runsOn(amount, column.index, tried, mark)
-      if (chain.links >= 2 && chain.kept >= 0.9 * chain.links) {
+      if (chain.links >= 1 && chain.kept >= 0.9 * chain.links) {
         const proof = `The balance runs on by these amounts in ${chain.kept} of ${chain.links} steps.`
         return [
           {
             amount,
             balance: column.index,
-            score: score + words + 10 * (chain.kept / chain.links),
+            score: score + words + (chain.links === 1 ? 5 : 10) * (chain.kept / chain.links),
             evidence: proof,
             proven: true,
           },
         ]
       }
-      return words >= 3 && chain.links < 2 ? [{ ...bare, balance: column.index, score: score + words }] : []
+      return words >= 3 && chain.links < 1 ? [{ ...bare, balance: column.index, score: score + words }] : []
     })
     const named = balances.find((c) => roleScore(c.folded, 'balance') >= 3)
     return chained.length > 0 ? chained : [{ ...bare, balance: named?.index ?? null }]

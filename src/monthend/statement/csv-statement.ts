@@ -2,7 +2,7 @@ import type { CalendarDate } from '../../book/calendar-date.ts'
 import { MonthendError } from '../monthend-error.ts'
 import type { StatementLine } from '../statement-line.ts'
 import { csvBalances } from './csv-balances.ts'
-import { dayReader } from './csv-dates.ts'
+import { dayReader, looksLikeDate } from './csv-dates.ts'
 import { csvLine } from './csv-lines.ts'
 import type { CsvMapping } from './csv-mapping.ts'
 import type { CsvRow } from './csv-rows.ts'
@@ -47,11 +47,11 @@ export function* readRows(
       } else read.passedOver.push(row)
     } catch (error) {
       if (!(error instanceof MonthendError)) throw error
-      if ((row.cells[mapping.columns.date] ?? '').trim() === '') undated.push({ at: i, row, error })
+      if (!looksLikeDate(row.cells[mapping.columns.date] ?? '')) undated.push({ at: i, row, error })
       else read.problems.push(error)
     }
   }
-  // A sum without a date behind the last line is a total; among the lines it is a line whose date is missing.
+  // A sum without a date behind the last line is a total; among the lines it is a line whose date cannot be read.
   for (const { at, row, error } of undated) {
     if (at > lastLine) read.passedOver.push(row)
     else read.problems.push(error)

@@ -20,7 +20,7 @@ export function AbroadFields(props: {
   /** The amount is to be typed in the household's currency instead. */
   readonly onHome: () => void
 }) {
-  const { asked, home, seen, converted } = props
+  const { asked, home, converted } = props
   const isWrong = props.shown !== '' && plainNumber(props.shown) === null
   return (
     <section class="abroad">

@@ -58,6 +58,8 @@ export interface Coin {
   number(amount: number): string
   /** As the reader says it: `1234.50 EUR`. */
   plain(amount: number): string
+  /** Whether the page's country must tell which money a sign means. */
+  readonly isShared: boolean
   readonly traits: readonly string[]
 }
 
@@ -119,6 +121,7 @@ export function coinOf(chance: Chance, lang: string, currency: string, unseen: b
     text,
     number,
     plain: (amount) => `${plainDecimal(amount, digits)} ${currency}`,
+    isShared: (custom.shared ?? false) || bare,
     traits,
   }
 }

@@ -107,6 +107,7 @@ export interface Cut {
   readonly show: (money: string) => string
 }
 
+const NUMBER = /\p{Nd}(?:[^\p{L}\p{Sc}]*\p{Nd})?(?:[.,:] ?-)?/u
 const CENTS = /^(.*?\p{Nd})([.,٫])(\p{Nd}{2})(\P{Nd}*)$/su
 
 /** The last one is kept for the unseen half. */
@@ -131,5 +132,11 @@ export const cuts: readonly Cut[] = [
     show: (money) => `<span class="visually-hidden">${money}</span><span aria-hidden="true">${money}</span>`,
   },
   { name: 'a comment within', show: (money) => money.replace(/(\p{Nd})(\P{Nd}*)$/u, '$1<!-- -->$2') },
+  { name: 'the number alone in an element', show: (money) => money.replace(NUMBER, '<b>$&</b>') },
+  {
+    name: 'a field that cannot be changed',
+    show: (money) => `<input type="text" readonly value="${money.replace(/"/gu, '&quot;')}">`,
+  },
+  { name: 'digits one by one', show: (money) => money.replace(/\p{Nd}/gu, '<i>$&</i>') },
   { name: 'machine value', show: (money) => `<data value="1">${money}</data>` },
 ]

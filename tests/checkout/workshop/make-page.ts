@@ -3,6 +3,7 @@ import { chanceOf, type Half, halfOf, keptFor } from './chance.ts'
 import { coinOf } from './coin.ts'
 import { distract } from './distract.ts'
 import { mutations } from './mutate-document.ts'
+import { planMutations } from './mutate-plan.ts'
 import type { Expected, Kind, Scenario } from './plan.ts'
 import { renderingOf } from './render.ts'
 import { checkouts } from './scenarios-checkout.ts'
@@ -38,7 +39,13 @@ export function makePage(seed: string): MadePage {
   const speech = chance.pick(speeches)
   const coin = coinOf(chance, speech.lang, speech.currency, half === 'unseen')
   const shop = shopOf(chance, speech, coin, half)
-  const plan = scenario.plan(shop)
+  let plan = scenario.plan(shop)
+  const planned = chance
+    .shuffled(keptFor(half, planMutations))
+    .filter((each) => each.fits(plan))
+    .slice(0, chance.int(0, 2))
+  for (const each of planned) plan = each.mutate(plan, shop, chance)
+  const saysLanguage = coin.isShared || chance.often(0.9)
   const manner = renderingOf(chance, shop, coin, half)
   const beside = distract(chance, shop, half)
   const middle = chance.shuffled([
@@ -57,7 +64,7 @@ export function makePage(seed: string): MadePage {
   const url = `https://lanternhouse.example${plan.path}`
   const title = plan.title ?? 'Lanternhouse'
   const { document } = new JSDOM(
-    `<!doctype html><html lang="${speech.lang}"><head><title>${title}</title></head><body>${body.join('\n')}</body></html>`,
+    `<!doctype html><html${saysLanguage ? ` lang="${speech.lang}"` : ''}><head><title>${title}</title></head><body>${body.join('\n')}</body></html>`,
     { url },
   ).window
   const changes = chance.shuffled(keptFor(half, mutations)).slice(0, chance.int(0, 3))

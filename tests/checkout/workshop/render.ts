@@ -1,5 +1,6 @@
 import { type Chance, type Half, keptFor } from './chance.ts'
 import type { Coin } from './coin.ts'
+import { dresses } from './label-dress.ts'
 import { cuts, layouts } from './layouts.ts'
 import type { Block, Shop } from './plan.ts'
 
@@ -19,8 +20,8 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
   const money = (amount: number): string => cut.show(escaped(coin.text(amount)))
   const lines = chance.pick(['table', 'list', 'cards'] as const)
   const control = chance.pick(['button', 'button', 'input', 'link', 'box'] as const)
-  const colon = chance.often(0.3)
-  const label = (text: string): string => escaped(colon && !/[:：\d)]$/u.test(text) ? `${text}:` : text)
+  const dress = chance.often(0.4) ? chance.pick(keptFor(half, dresses)) : undefined
+  const label = (text: string): string => dress?.dress(escaped(text), shop.lang) ?? escaped(text)
 
   function show(block: Block): string {
     switch (block.kind) {
@@ -36,6 +37,9 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
           `<dl><dt>${label(block.label)}</dt><dd>${block.number}</dd></dl>`,
           `<div><div>${label(block.label)}</div><div>${block.number}</div></div>`,
           `<p>${escaped(block.label)}: ${block.number}</p>`,
+          `<p>${escaped(block.label)} <span>${block.number.slice(0, 3)}</span><span>${block.number.slice(3)}</span></p>`,
+          `<table><tr><th>${label(block.label)}</th><td>${block.number}</td></tr></table>`,
+          `<h2>${escaped(block.label)}: <em>#${block.number}</em></h2>`,
         ])
       case 'sums':
         return `<section>${layout.show(
@@ -112,5 +116,8 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
     return `<label>${escaped(shop.say('card'))} <input autocomplete="cc-number"></label><input autocomplete="cc-csc">`
   }
 
-  return { show, traits: [layout.name, `amount: ${cut.name}`, `control: ${control}`] }
+  return {
+    show,
+    traits: [...(dress ? [`label: ${dress.name}`] : []), layout.name, `amount: ${cut.name}`, `control: ${control}`],
+  }
 }
