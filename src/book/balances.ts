@@ -1,5 +1,5 @@
 import { type Money, ofMinor } from '../money/money.ts'
-import { type Book, balanceOf } from './book.ts'
+import { type Book, balanceOf, sidesAt } from './book.ts'
 import type { PotId } from './ids.ts'
 
 /**
@@ -18,7 +18,12 @@ export interface PotBalance {
 
 /** Every pot's figures, in the household's order of pots. */
 export function balances(book: Book): ReadonlyMap<PotId, PotBalance> {
-  return new Map(book.household.pots.map((pot) => [pot.id, potBalance(book, pot.id)]))
+  return new Map(
+    book.household.pots.map((pot, place) => {
+      const { cash, card, held } = sidesAt(book, place)
+      return [pot.id, figures(book, cash, card, held)]
+    }),
+  )
 }
 
 /** One pot's figures. @throws BookError `unknown-pot` */

@@ -164,8 +164,20 @@ export function balanceOf(book: Book, account: PurposeAccount | PlaceAccount): n
   return book.sums[slotOf(book.slots, account)] ?? 0
 }
 
+/**
+ * The three balances of the pot at a place among the household's pots, in minor units. Their slots follow one another,
+ * so that all pots are read without a search.
+ */
+export function sidesAt(book: Book, place: number): { cash: number; card: number; held: number } {
+  const slot = COMMON.length + 3 * place
+  return { cash: book.sums[slot] ?? 0, card: book.sums[slot + 1] ?? 0, held: book.sums[slot + 2] ?? 0 }
+}
+
+/** Accounts every book has. */
+const COMMON = ['on-order', 'unplaced', 'outside', 'over-short', 'notes', 'world'] as const
+
 function slotsOf(household: Household): Map<string, number> {
-  const names = ['on-order', 'unplaced', 'outside', 'over-short', 'notes', 'world']
+  const names: string[] = [...COMMON]
   for (const pot of household.pots) names.push(`cash:${pot.id}`, `card:${pot.id}`, `held:${pot.id}`)
   for (const account of household.accounts) names.push(`${account.kind}:${account.id}`)
   return new Map(names.map((name, index) => [name, index]))

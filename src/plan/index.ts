@@ -18,6 +18,17 @@ export type { SideShare } from './side.ts'
 export { planSinking, type SinkingOptions, type SinkingPlan, type SinkingPot, type SinkingStatus } from './sinking.ts'
 export { sinkingPot } from './sinking-pot.ts'
 export { englishPlanSpeech, type PlanSentenceKey, type PlanSpeech } from './speech.ts'
+export {
+  type CarriedEnvelope,
+  type ComeBack,
+  comeBack,
+  type LeftAtHome,
+  type TakeAlong,
+  type TripReturn,
+  type TripSpend,
+  takeAlong,
+  tripEntries,
+} from './take-along.ts'
 export type { FillReason } from './want.ts'
 export {
   type CashFill,
