@@ -126,14 +126,14 @@ export async function closeTheMonth(context: Context, ask: Ask<'month.close'>): 
     const of = (text: string) => ofMinor(currency, amountOf(currency, text))
     const sweeps = ask.sweeps.map((sweep) => ({ ...sweep, cash: of(sweep.cash), card: of(sweep.card) }))
     const entries = closingEntries(book, stamp, ask.month, sweeps)
-    if (ask.fills.length === 0) return { change: { entries }, answer: null }
-    const fills = new Map(
-      ask.fills.map(({ pot, cash, card }) => {
-        findPot(book.household, pot)
-        return [pot, { cash: of(cash).minor, card: of(card).minor }] as const
-      }),
+    if (ask.budgets.length === 0) return { change: { entries }, answer: null }
+    const budgets = new Map(
+      ask.budgets.map(({ pot, monthly }) => [findPot(book.household, pot).id, money(currency, monthly).minor] as const),
     )
-    const pots = settings.pots.map((pot) => ({ ...pot, fill: fills.get(pot.id) ?? pot.fill }))
+    const pots = settings.pots.map((pot) => {
+      const monthly = budgets.get(pot.id)
+      return monthly === undefined ? pot : { ...pot, plan: { ...pot.plan, monthly } }
+    })
     return { change: { entries, ledger: { settings: { ...settings, pots } } }, answer: null }
   })
   return look(context)

@@ -117,7 +117,7 @@ export interface MonthendCommands {
     answer: Record<never, never>
   }
   /**
-   * Closes a month: its sweeps, the sign-off, and the fills the next month opens with, all or none. Sweeps are made only
+   * Closes a month: its sweeps, the sign-off, and the budgets the next month opens with, all or none. Sweeps are made only
    * here, so that money moves from pot to pot only while a month is closed.
    */
   'month.close': {
@@ -131,8 +131,8 @@ export interface MonthendCommands {
         cash: string
         card: string
       }[]
-      /** What each pay brings from now on; pots left out keep theirs. */
-      fills: readonly { pot: PotId; cash: string; card: string }[]
+      /** What a month brings to a pot from now on (its plan's `monthly`); pots left out keep theirs. */
+      budgets: readonly { pot: PotId; monthly: string }[]
     }
     answer: Look
   }

@@ -154,7 +154,7 @@ export const monthendRequests = {
     sweeps: z
       .array(z.strictObject({ id: entryId, pot: potId, to: sweepTarget, cash: decimal, card: decimal }))
       .check(z.maxLength(400)),
-    fills: z.array(z.strictObject({ pot: potId, cash: decimal, card: decimal })).check(z.maxLength(400)),
+    budgets: z.array(z.strictObject({ pot: potId, monthly: decimal })).check(z.maxLength(400)),
   }),
   'month.reopen': z.strictObject({ id: entryId, month, reason: z.string().check(z.maxLength(1000)) }),
 } as const

@@ -24,7 +24,8 @@ export interface ChargeHow {
 /**
  * What the card posted against an order. Each pot's hold goes down by its part of the charge, as far as it reaches; an
  * overrun is taken from the pot's card side and does not use another pot's hold. Without lines of its own the charge is
- * spread over the pots pro rata to what they hold, and what goes beyond the hold pro rata to what was tagged.
+ * spread over the pots pro rata to what they hold, and so is what goes beyond; where nothing is held any more, pro rata to
+ * what was tagged.
  *
  * @throws BookError `unknown-order`, `unknown-account`, `currency-mismatch`, `bad-amount`, `bad-split` (lines that do not
  *   sum to the charge, an unknown item)
@@ -113,7 +114,7 @@ function chargeLines(currency: CurrencyCode, state: OrderState, charged: number)
   const held = state.parts.filter((p) => p.held > 0).map((p) => ({ pot: p.pot, amount: p.held }))
   const reach = orderSums(state).held
   if (held.length > 0 && charged <= reach) return spread(currency, charged, held)
-  const beyond = spread(currency, charged - sumOf(held), sharesOf(state))
+  const beyond = spread(currency, charged - sumOf(held), held.length > 0 ? held : sharesOf(state))
   return joinLines(held, beyond)
 }
 

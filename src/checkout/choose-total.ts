@@ -85,11 +85,18 @@ const SUM_PARTS: ReadonlySet<PricedRow['meaning']> = new Set([
   'tip',
 ])
 
+// Labels, remarks and amounts between a total and the second of two sums that make it up.
+const SPLIT_REACH = 8
+
 /** Two sums right behind the total that make it up, and are no parts of it: a deposit, and what is left to pay later. */
-function isSplit({ rows }: TotalContext, best: Candidate): boolean {
+function isSplit({ rows, items, stream }: TotalContext, best: Candidate): boolean {
   if (best.row.meaning === 'dueNow') return false
   const at = rows.findIndex((row) => row.index === best.row.index)
-  const behind = rows.slice(at + 1, at + 5).filter((row) => row.value > 0 && !row.figure.struck)
+  const goods = items.map((item) => stream.within(item.box))
+  const behind = rows
+    .slice(at + 1, at + 5)
+    .filter((row) => row.value > 0 && !row.figure.struck && row.index - best.row.index <= SPLIT_REACH)
+    .filter((row) => !goods.some(([from, to]) => row.index >= from && row.index < to))
   return behind.some((row, place) => {
     const other = behind[place + 1]
     if (!other || row.value + other.value !== best.row.value) return false

@@ -1,5 +1,7 @@
 import type { CurrencyMark } from '../money/currency-names.ts'
+import { digitByDigit, isDigit } from './digit-run.ts'
 import type { Token } from './lexer.ts'
+import { isGarbled, isReference } from './no-amount.ts'
 
 /** A token with its place on the page. */
 export interface PlacedToken extends Token {
@@ -66,12 +68,6 @@ function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find 
       }
 }
 
-/** `$5O.9O`: letters of an alphabet glued to the last digit make it no number, whatever they look like. */
-function isGarbled(last: PlacedToken | undefined, next: PlacedToken | undefined): boolean {
-  if (last?.kind !== 'number' || next?.kind !== 'word' || next.first || next.gap || next.money) return false
-  return /^[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}]/u.test(next.text)
-}
-
 /** An amount as far as it has been read. */
 interface Amount {
   number: string
@@ -85,7 +81,6 @@ interface Amount {
 function extend(tokens: readonly PlacedToken[], at: number, end: number, amount: Amount): number {
   const token = tokens[at]
   if (!token || token.reach > 2) return 0
-  const before = tokens[at - 1]
   const following = at + 1 < end ? tokens[at + 1] : undefined
   const whole = WHOLE.test(amount.number)
   const cents = (digits: string): void => {
@@ -100,11 +95,7 @@ function extend(tokens: readonly PlacedToken[], at: number, end: number, amount:
       cents(token.text)
       return 1
     }
-    // One element for each digit, as rolling counters are made; a space may part their thousands.
-    if (token.text.length > 1 || before?.text.length !== 1) return 0
-    if (token.reach > 0 && !(token.reach === 1 && areThousand(tokens, at))) return 0
-    amount.number += token.text
-    return 1
+    return 0
   }
   // A dash for the cents, in a node of its own: `300` `,-`.
   const parts = token.kind === 'point' || token.text === ':'
@@ -141,15 +132,6 @@ function areMinor(tokens: readonly PlacedToken[], at: number, unit: PlacedToken 
   return unit.kind === 'word' && MINOR.test(unit.text) && isMark(tokens[at - 1])
 }
 
-/** Three digits in elements of their own, and no fourth. */
-function areThousand(tokens: readonly PlacedToken[], at: number): boolean {
-  const single = (place: number): boolean => {
-    const token = tokens[place]
-    return token?.kind === 'number' && token.text.length === 1 && token.first && (place === at || token.reach === 0)
-  }
-  return single(at) && single(at + 1) && single(at + 2) && !single(at + 3)
-}
-
 /** Two digits where cents stand: raised, small, glued to the whole, or the third box after a sign's and a whole's own. */
 function areCents(tokens: readonly PlacedToken[], at: number): boolean {
   const token = tokens[at]
@@ -175,7 +157,10 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
     const token = tokens[next]
     if (!token || (next > at && token.reach > 2)) return null
     if (token.kind === 'number' && isReference(tokens[next - 1], token)) return null
-    if (token.kind === 'number') return { start: at, next: next + 1, number: token.text, negative, marks }
+    if (token.kind === 'number') {
+      const run = isDigit(token) ? digitByDigit(tokens, next, end) : null
+      return { start: at, next: run?.next ?? next + 1, number: run?.number ?? token.text, negative, marks }
+    }
     if (token.kind === 'sign') {
       const tight = tokens[next + 1]?.reach === 0
       // A dash with space on both sides parts a label from its amount; a minus touches, or stands first.
@@ -186,12 +171,6 @@ function readHead(tokens: readonly PlacedToken[], at: number, end: number): Head
     } else return null
   }
   return null
-}
-
-/** `TK20261125`: capitals that are no code, glued to many digits without a mark, number a thing and price nothing. */
-function isReference(before: PlacedToken | undefined, { text, reach }: PlacedToken): boolean {
-  if (!before?.money || reach > 0 || !/^\d{6,}$/.test(text)) return false
-  return /^\p{Lu}{2,}$/u.test(before.text) && !before.money.codes.includes(before.text)
 }
 
 function isMark(token: PlacedToken | undefined): boolean {

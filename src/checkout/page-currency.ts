@@ -34,14 +34,15 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
   ]
   const places = placesOf(context)
 
-  function settle(possible: readonly string[] | null): CurrencyFinding | null {
+  function settle(possible: readonly string[] | null, text: string): CurrencyFinding | null {
     const fits = ({ code }: { readonly code: string }): boolean => possible === null || possible.includes(code)
     const surely = witnesses.find(fits)
     if (surely) return surely
     const place = agreed(places.filter(fits))
     if (place) return place
     if (possible === null) return null
-    const usual = possible.includes('GBP') ? 'GBP' : null
+    // An Arabic "pound" is not Britain's.
+    const usual = possible.includes('GBP') && /£|pound|gbp/iu.test(text) ? 'GBP' : null
     if (usual) return { code: usual, why: 'what the sign usually means', source: 'text', label: '£' }
     const { assumed } = context
     if (assumed === null || !possible.includes(assumed)) return null
@@ -63,14 +64,15 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
     if (named) return { code: named, why: 'named in the label', source: 'label', label }
     if (possible !== null) {
       const usual = figure.marks.find((mark) => mark.usual !== null)?.usual
-      if (!usual || possible.includes('GBP')) return settle(possible)
+      if (!usual || possible.includes('GBP')) return settle(possible, figure.text)
       // "руб." is usually the Russian rouble, but not in a shop of Belarus.
       const place = agreed(places.filter(({ code }) => possible.includes(code)))
       return place ?? { code: usual, why: 'what the sign usually means', source: 'text', label: figure.text }
     }
     // A bare number is in the money of the page's other amounts.
     const [sign] = symbols
-    const known = witnesses[0] ?? settle(sign ? sign.codes : null)
+    const sample = figures.find((each) => sign && each.marks.includes(sign))?.text ?? ''
+    const known = witnesses[0] ?? settle(sign ? sign.codes : null, sample)
     // Decimals, or a dash for them (`350,-`), are money even on a page that names none: its country's.
     return known ?? (figure.bare === 'decimal' ? agreed(places.filter(({ weight }) => weight >= SURE_PLACE)) : null)
   }
@@ -83,6 +85,7 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
 function possibleCodes(figure: Figure): readonly string[] | null {
   const [first, ...rest] = figure.marks
   if (!first) return null
+  if (rest.length === 0) return first.codes
   return rest.reduce<readonly string[]>((codes, mark) => codes.filter((code) => mark.codes.includes(code)), first.codes)
 }
 

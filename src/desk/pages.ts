@@ -67,6 +67,36 @@ export const pageGroups: readonly PageGroup[] = [
       },
     ],
   },
+  {
+    title: 'desk_group_monthend',
+    pages: [
+      {
+        name: 'statement',
+        title: 'monthend_page_statement',
+        load: () => import('./monthend/statement/statement-page.tsx').then((m) => m.StatementPage),
+      },
+      {
+        name: 'count',
+        title: 'monthend_page_count',
+        load: () => import('./monthend/count/count-page.tsx').then((m) => m.CountPage),
+      },
+      {
+        name: 'settle',
+        title: 'monthend_page_settle',
+        load: () => import('./monthend/settle/settle-page.tsx').then((m) => m.SettlePage),
+      },
+      {
+        name: 'review',
+        title: 'monthend_page_review',
+        load: () => import('./monthend/review/review-page.tsx').then((m) => m.ReviewPage),
+      },
+      {
+        name: 'close',
+        title: 'monthend_page_close',
+        load: () => import('./monthend/close/close-page.tsx').then((m) => m.ClosePage),
+      },
+    ],
+  },
 ]
 
 /** The page of a name; the first one for a name that is unknown or empty. */

@@ -201,7 +201,7 @@ describe('posting a statement', () => {
   })
 
   it('dates a line of a closed month in the open one', async () => {
-    await ask('month.close', { id: id(1), month: monthName('2026-11'), sweeps: [], fills: [] })
+    await ask('month.close', { id: id(1), month: monthName('2026-11'), sweeps: [], budgets: [] })
     await ask('statement.post', { posts: [spend(2, 'S')] })
     expect([...entriesOf(await book())].at(-1)).toMatchObject({ date: '2026-12-01', happened: '2026-11-20' })
     await ask('spend.add', {
@@ -238,7 +238,7 @@ describe('posting a statement', () => {
       'statement.agree',
     ]) {
       for (const sender of [
-        { kind: 'shop', tab: 7, origin: 'https://corvid.example', url: 'https://corvid.example/' },
+        { kind: 'shop', tab: 7, url: new URL('https://corvid.example/') },
         { kind: 'panel', tab: 7, frame: 3 },
       ] as const) {
         expect(await dispatch(context, { command, ask: {} }, sender), command).toMatchObject({
@@ -276,10 +276,10 @@ describe('closing a month', () => {
   const sweep = { id: id(2), pot: a, to: { pot: b }, cash: '', card: '10.00' }
 
   it('sweeps, signs off and opens the next month in one go', async () => {
-    const fills = [{ pot: a, cash: '50.00', card: '12.00' }]
-    const close = { id: id(1), month: november, sweeps: [sweep], fills }
+    const budgets = [{ pot: a, monthly: '62.00' }]
+    const close = { id: id(1), month: november, sweeps: [sweep], budgets }
     const look = await ask('month.close', close)
-    expect(look).toMatchObject({ view: { household: { pots: [{ fill: { cash: 5000, card: 1200 } }, {}] } } })
+    expect(look).toMatchObject({ view: { household: { pots: [{ plan: { monthly: 6200 } }, {}] } } })
     await ask('month.close', close)
     const now = await book()
     expect(closedThrough(now)).toBe('2026-11-30')
@@ -291,9 +291,9 @@ describe('closing a month', () => {
   })
 
   it('sweeps nothing when it cannot close', async () => {
-    const later = { id: id(1), month: monthName('2026-12'), sweeps: [sweep], fills: [] }
+    const later = { id: id(1), month: monthName('2026-12'), sweeps: [sweep], budgets: [] }
     await expect(ask('month.close', later)).rejects.toMatchObject({ code: 'month-not-over' })
-    const tooMuch = { id: id(1), month: november, sweeps: [{ ...sweep, card: '500.00' }], fills: [] }
+    const tooMuch = { id: id(1), month: november, sweeps: [{ ...sweep, card: '500.00' }], budgets: [] }
     await expect(ask('month.close', tooMuch)).rejects.toMatchObject({ code: 'bad-amount' })
     expect(balances(await book()).get(b)?.card).toEqual(cad('20.00'))
   })
@@ -314,7 +314,7 @@ describe('closing a month', () => {
     }
     const { book: held } = await context.keeper.ready()
     expect(held.before).toBeGreaterThan(0)
-    await ask('month.close', { id: id(1), month: november, sweeps: [], fills: [] })
+    await ask('month.close', { id: id(1), month: november, sweeps: [], budgets: [] })
     const close = [...entriesOf(await book())].find((e) => e.kind === 'close')
     expect(close).toMatchObject({ summary: { pots: [{ opened: { cash: 6000, card: 10_000 } }, {}] } })
     const accounts = close?.kind === 'close' ? close.summary.accounts.map((x) => x.balance) : []

@@ -253,6 +253,7 @@ describe('the strange pages', () => {
     ['/strange/changing', 'changing'],
     ['/strange/script-submit', 'script-submit'],
     ['/strange/enter', 'enter'],
+    ['/strange/abroad', 'abroad'],
   ] as const)('%s shows its total and takes its order', async (path, name) => {
     const page = await ask('fernhill', path)
     expect(amount(text(new JSDOM(page.body).window.document, '.order-total td'))).toBe(strangeTotals[name])
@@ -455,7 +456,7 @@ function text(page: Document, selector: string): string {
 }
 
 function amount(shown: string): string {
-  return shown.replace(/[$,]/g, '')
+  return shown.replace(/[$€,]/g, '')
 }
 
 const anyBasket = fc.constantFrom(...shopNames).chain((name) =>

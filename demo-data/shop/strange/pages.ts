@@ -59,11 +59,23 @@ export function enterPage(): Html {
   )
 }
 
+/** A checkout of the nursery across the sea, which asks euros. */
+export function abroadPage(): Html {
+  return checkout(
+    'Order from our sister nursery',
+    html`<table class="totals"><tbody><tr><th scope="row">Dahlia tubers, six</th><td>€21.50</td></tr>
+<tr><th scope="row">Shipping</th><td>€6.90</td></tr></tbody>
+<tfoot><tr class="order-total"><th scope="row">Order total</th><td>€${strangeTotals.abroad}</td></tr></tfoot></table>
+<form method="post" action="/strange/order"><input type="hidden" name="case" value="abroad">
+<button class="button wide" type="submit">Place order</button></form>`,
+  )
+}
+
 /** The order of a strange page has arrived. */
-export function strangeThanksPage(number: string, total: string): Html {
+export function strangeThanksPage(number: string, total: string, sign = '$'): Html {
   return checkout(
     'Thank you for your order',
-    html`<p>Your order number is <strong class="order-number">${number}</strong>.</p><p>Your card ending in 0017 pays $${total}.</p>`,
+    html`<p>Your order number is <strong class="order-number">${number}</strong>.</p><p>Your card ending in 0017 pays ${sign}${total}.</p>`,
   )
 }
 

@@ -4,6 +4,7 @@ import { amountText } from '../price-text.ts'
 import { almanacPage } from './almanac-page.ts'
 import { strangeCase } from './cases.ts'
 import {
+  abroadPage,
   changingPage,
   enterPage,
   newsletterThanksPage,
@@ -33,13 +34,17 @@ export function strangeRoutes(request: ShopRequest, context: ShopContext): Reply
       return page(scriptSubmitPage())
     case 'enter':
       return page(enterPage())
+    case 'abroad':
+      return page(abroadPage())
     case 'plain':
       return page(almanacPage())
     case 'newsletter-thanks':
       return page(newsletterThanksPage())
   }
   const order = name.startsWith('thanks/') ? context.ledger.find('fernhill', name.replace('thanks/', '')) : null
-  return order === null ? null : page(strangeThanksPage(order.number, order.total))
+  return order === null
+    ? null
+    : page(strangeThanksPage(order.number, order.total, order.items[0]?.id === 'abroad' ? '€' : '$'))
 }
 
 function post({ path, form }: ShopRequest, { ledger }: ShopContext): Reply | null {

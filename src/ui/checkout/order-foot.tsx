@@ -4,7 +4,7 @@ import { errorText } from '../error-text.ts'
 import { TextField } from '../field.tsx'
 import { Notice } from '../notice.tsx'
 import { t, tn } from '../text.ts'
-import { SplitOutcome } from './split-outcome.tsx'
+import { SplitOutcome, TakeOut } from './split-outcome.tsx'
 import { VerdictBox } from './verdict-box.tsx'
 
 /** What keeps an order from being tagged: something the person has not said yet. */
@@ -18,6 +18,8 @@ export function OrderFoot(props: {
   readonly choices: readonly PotChoice[]
   readonly weighed: Weighed | null
   readonly wish: WishText | null
+  /** Of an order that one pot stops: the items without which it would fit. */
+  readonly takeOut: { readonly weighed: Weighed; readonly wish: WishText } | null
   readonly pot: Pot | null
   readonly isChange: boolean
   readonly reason: string
@@ -33,6 +35,7 @@ export function OrderFoot(props: {
     <div class="order-foot">
       <div aria-live="polite">
         {props.plain && choice && <VerdictBox household={household} chosen={choice} choices={props.choices} />}
+        {props.takeOut && <TakeOut {...props.takeOut} />}
         {!props.plain && weighed && wish && <SplitOutcome household={household} weighed={weighed} wish={wish} />}
       </div>
       {outcome === 'warn' && (

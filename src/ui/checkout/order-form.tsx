@@ -72,18 +72,20 @@ export function OrderForm(props: {
   const choice = isFresh ? choices.list.find((c) => c.pot === chosenId) : undefined
 
   const plain = isPlain(draft, isForeign)
-  const wish =
-    total &&
-    wishOf(draft, {
-      ...abroad,
-      page: look.page,
-      total,
-      home: household.currency,
-      pot: chosenId,
-      pots: pots.map((p) => p.id),
-    })
+  const known = total && {
+    ...abroad,
+    page: look.page,
+    total,
+    home: household.currency,
+    pot: chosenId,
+    pots: pots.map((p) => p.id),
+  }
+  const wish = known && wishOf(draft, known)
   const weigh = useWeigh(view, shop, standing?.order ?? null, plain ? null : wish)
   const outcome = plain ? choice?.verdict.outcome : weigh.weighed?.verdict.outcome
+  // A stop says which items would have to go, where the page shows them with their prices.
+  const byItem = plain && outcome === 'block' && known ? wishOf({ ...draft, mode: 'item' }, known) : null
+  const stopped = useWeigh(view, shop, standing?.order ?? null, byItem).weighed
 
   const tagging = useTag(props.at, shop, (reply) => {
     if (reply.kind === 'needs-reason') setMissing('reason')
@@ -180,6 +182,7 @@ export function OrderForm(props: {
         choices={isFresh ? choices.list : []}
         weighed={weigh.weighed}
         wish={wish}
+        takeOut={stopped && byItem && { weighed: stopped, wish: byItem }}
         pot={chosenPot ?? null}
         isChange={standing !== null}
         reason={reason}

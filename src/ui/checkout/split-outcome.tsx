@@ -51,7 +51,7 @@ const HEADLINE: Readonly<Record<Weighed['verdict']['outcome'], TextKey>> = {
 }
 
 /** The fewest items without which the order would fit. */
-function TakeOut({ weighed, wish }: { weighed: Weighed; wish: WishText }) {
+export function TakeOut({ weighed, wish }: { weighed: Weighed; wish: WishText }) {
   const { removal } = weighed
   if (!removal || wish.split.by !== 'item') return null
   const { items } = wish.split

@@ -31,8 +31,8 @@ const CUSTOMS: Readonly<Record<string, Custom>> = {
   UAH: { digits: 2, perEuro: 4500, step: 10, signs: ['# ₴', '# грн', '# грн.', '# UAH'] },
   HUF: { digits: 0, perEuro: 400, step: 5, signs: ['# Ft', '# HUF', '# Ft'] },
   TRY: { digits: 2, perEuro: 4000, step: 1, signs: ['# TL', '₺#', '#₺', '# TRY'] },
-  EGP: { digits: 2, perEuro: 5500, step: 25, signs: ['# ج.م', '# جنيه', 'EGP #', '# ج.م.'] },
-  SAR: { digits: 2, perEuro: 410, step: 1, signs: ['# ر.س', '# ريال', 'SAR #'] },
+  EGP: { digits: 2, perEuro: 5500, step: 25, signs: ['# ج.م', '# جنيه', 'EGP #', '# ج.م.'], shared: true },
+  SAR: { digits: 2, perEuro: 410, step: 1, signs: ['# ر.س', '# ريال', 'SAR #'], shared: true },
   ILS: { digits: 2, perEuro: 400, step: 10, signs: ['# ₪', '₪#', '₪ #', '# ש"ח'] },
   IRR: { digits: 0, perEuro: 60_000, step: 1000, signs: ['# ریال', '# IRR'] },
   JPY: { digits: 0, perEuro: 160, step: 1, signs: ['#円', '¥#', '￥#', '# 円'], shared: true },
@@ -42,7 +42,7 @@ const CUSTOMS: Readonly<Record<string, Custom>> = {
   THB: { digits: 2, perEuro: 3800, step: 100, signs: ['฿#', '# บาท', 'THB #', '# ฿'] },
   VND: { digits: 0, perEuro: 27_000, step: 1000, signs: ['#₫', '# đ', '#đ', '# VND'] },
   IDR: { digits: 0, perEuro: 17_000, step: 500, signs: ['Rp#', 'Rp #', 'IDR #'] },
-  INR: { digits: 2, perEuro: 9000, step: 100, signs: ['₹#', '₹ #', 'Rs. #', 'INR #'] },
+  INR: { digits: 2, perEuro: 9000, step: 100, signs: ['₹#', '₹ #', 'Rs. #', 'INR #'], shared: true },
 }
 
 /** How one page writes its money. Amounts are whole numbers of the smallest unit that the page shows. */

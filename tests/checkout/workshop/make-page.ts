@@ -82,6 +82,8 @@ export function makePage(seed: string): MadePage {
       ...(plan.traits ?? []),
       ...coin.traits,
       ...manner.traits,
+      ...planned.map((each) => each.name),
+      ...(saysLanguage ? [] : ['language not said']),
       ...beside.traits,
       ...changes.map((each) => each.name),
     ],

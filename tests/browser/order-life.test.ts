@@ -1,0 +1,179 @@
+import type { Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { type DemoShop, expectedTotal, startDemoShop } from '../../demo-data/shop/server.ts'
+import { money, potId } from '../../src/index.ts'
+import { type Extension, openExtension } from './extension.ts'
+import { backToShop, choosePot, goToCheckout, orderButton, panelOf, pressTag, watchShops } from './guarded-shop.ts'
+import { picture } from './pictures.ts'
+
+let shop: DemoShop
+let extension: Extension
+
+beforeAll(async () => {
+  shop = await startDemoShop({ delayMs: 50 })
+})
+afterAll(() => shop.close())
+beforeEach(async () => {
+  extension = await openExtension()
+  await extension.ask('household.demo', {})
+  await watchShops(extension, shop, ['fernhill', 'corvid'])
+  shop.clearOrders()
+})
+afterEach(() => extension.close())
+
+const figures = async (pot: string): Promise<{ card: number; held: number; left: number }> => {
+  const b = (await extension.book()).balances[potId(pot)]
+  if (!b) throw new Error(`there is no pot ${pot}`)
+  return { card: b.card.minor, held: b.held.minor, left: b.left.minor }
+}
+
+async function desk(hash: string): Promise<Page> {
+  const page = await extension.context.newPage()
+  await page.goto(extension.url(`src/desk/desk.html${hash}`))
+  return page
+}
+
+/** The desk's page of the latest order at a shop. */
+async function orderOnDesk(host: string): Promise<Page> {
+  const page = await desk('#/orders')
+  await page.locator('.order-rows a', { hasText: host }).first().click()
+  await page.locator('.story li').first().waitFor()
+  return page
+}
+
+const story = (page: Page): Promise<string[]> => page.locator('.story li > span').allTextContents()
+
+describe('an order’s whole life in the browser', () => {
+  it('split by item in the popup, charged in part and refunded on the desk', async () => {
+    const total = expectedTotal('fernhill', 'seed-mix:2,trowel:1')
+    const before = { things: await figures('household'), presents: await figures('presents') }
+    const page = await goToCheckout(extension, shop, 'fernhill', 'seed-mix:2,trowel:1')
+    const popup = await extension.popup(page)
+    await choosePot(popup, 'Household things')
+    await popup.getByRole('button', { name: 'Split over several pots' }).click()
+    await popup.getByRole('combobox', { name: /Ash-handled trowel/ }).selectOption({ label: 'Presents' })
+    await popup.locator('.split-lines li').nth(1).waitFor()
+    await picture(popup, 'order-life-split-popup')
+    await popup.getByRole('button', { name: 'Tag to 2 pots' }).click()
+    await popup.locator('.tagged').waitFor()
+    const held = { things: await figures('household'), presents: await figures('presents') }
+    const parts = [held.things.held - before.things.held, held.presents.held - before.presents.held]
+    expect(parts.every((part) => part > 0)).toBe(true)
+    expect(parts.reduce((a, b) => a + b, 0)).toBe(money('CAD', total).minor)
+    await popup.close()
+
+    // It is not held by the guard, and the shop's confirmation closes the circle.
+    await Promise.all([page.waitForURL(/confirmation/), orderButton(page, 'fernhill').click()])
+    await expect.poll(async () => (await extension.book()).recent[0]?.kind).toBe('confirm')
+    const number = shop.orders()[0]?.number ?? 'none'
+
+    const order = await orderOnDesk('fernhill.localhost')
+    expect(await story(order)).toContainEqual(`The shop confirmed it as ${number}.`)
+    await picture(order, 'order-life-order-desk')
+    // The trowel is charged on its own: its pot is free of the hold, the other one still holds.
+    const charge = order.locator('.order-actions details', { hasText: 'The card charged it' })
+    await charge.getByRole('checkbox', { name: /Ash-handled trowel/ }).check()
+    await charge.getByRole('button', { name: 'Enter the charge' }).click()
+    await expect.poll(async () => (await figures('presents')).held).toBe(before.presents.held)
+    expect((await figures('presents')).left).toBe(held.presents.left)
+    expect((await figures('household')).held).toBe(held.things.held)
+
+    // A charge above what is held asks first.
+    const amount = charge.getByLabel('Amount, CAD')
+    await expect.poll(() => charge.getByRole('checkbox', { name: /Ash-handled trowel/ }).isChecked()).toBe(true)
+    await charge.getByRole('checkbox', { name: /Ash-handled trowel/ }).uncheck()
+    await amount.fill(((parts[0] ?? 0) / 100 + 3.25).toFixed(2))
+    await charge.getByRole('button', { name: 'Enter the charge' }).click()
+    await order.getByText('This is 3.25 more than').waitFor()
+    expect((await figures('household')).held).toBe(held.things.held)
+    await picture(order, 'order-life-above-hold')
+    await order.getByRole('button', { name: 'It is right, enter it' }).click()
+    await expect.poll(async () => (await figures('household')).held).toBe(before.things.held)
+    expect((await figures('household')).left).toBe(held.things.left - 325)
+
+    // The trowel goes back: announced first, then it comes.
+    const back = order.locator('.order-actions details', { hasText: 'Money back' })
+    await back.locator('summary').click()
+    await back.getByRole('checkbox', { name: /Ash-handled trowel/ }).check()
+    await back.getByRole('button', { name: 'It is only announced' }).click()
+    await order.getByText(/A refund of .* is expected/).waitFor()
+    expect((await figures('presents')).left).toBe(held.presents.left)
+    await back.getByRole('button', { name: 'It came back' }).click()
+    await expect.poll(async () => (await figures('presents')).left).toBe(before.presents.left)
+    expect((await story(order)).at(-1)).toMatch(/came back: Presents/)
+    // Each step can be taken back, the latest first.
+    await order.getByRole('button', { name: 'Take back' }).click()
+    await expect.poll(async () => (await figures('presents')).left).toBe(held.presents.left)
+  })
+
+  it('blocked in the panel, it says which item would have to go', async () => {
+    const page = await goToCheckout(extension, shop, 'corvid', 'evening-piano:1,heron-waltz:1')
+    await orderButton(page, 'corvid').click()
+    const panel = await panelOf(page)
+    await choosePot(panel, 'Piano lessons')
+    await panel.locator('.verdict-block').waitFor()
+    await panel.locator('.take-out').waitFor()
+    expect(await panel.locator('.take-out').textContent()).toContain('The Evening Piano Book')
+    expect(await panel.locator('.take-out').textContent()).not.toContain('Heron Waltz')
+    await picture(page, 'order-life-take-out')
+    expect(shop.orders()).toEqual([])
+  })
+
+  it('abroad: held at a rate that is given, charged at the true one, the difference told', async () => {
+    const before = await figures('household')
+    const page = await extension.context.newPage()
+    await page.goto(shop.url('fernhill', '/strange/abroad'))
+    await page.getByRole('button', { name: 'Place order' }).click()
+    const panel = await panelOf(page)
+    await choosePot(panel, 'Household things')
+    // The demo household was charged in euros before: that rate is offered, with its fee in it.
+    await panel.getByText(/From your charge of/).waitFor()
+    await panel.getByLabel('CAD for 1 EUR').fill('1.50')
+    await panel.getByLabel("Card's fee, %").fill('2.5')
+    await panel.getByText('Comes to 43.67 CAD: 42.60 and 1.07 fee.').waitFor()
+    await panel.locator('.verdict').waitFor()
+    await picture(page, 'order-life-abroad-panel')
+    await pressTag(panel)
+    await backToShop(page, panel)
+    await Promise.all([page.waitForURL(/thanks/), page.getByRole('button', { name: 'Place order' }).click()])
+    expect((await figures('household')).held - before.held).toBe(4367)
+
+    const order = await orderOnDesk('fernhill.localhost')
+    const charge = order.locator('.order-actions details', { hasText: 'The card charged it' })
+    if (!(await charge.getByLabel('Amount, CAD').isVisible())) await charge.locator('summary').click()
+    await charge.getByLabel('Amount, CAD').fill('43.10')
+    await charge.getByRole('button', { name: 'Enter the charge' }).click()
+    await order.getByText('43.67 was held; the card’s own rate made it 0.57 less.').waitFor()
+    await picture(order, 'order-life-abroad-desk')
+    const after = await figures('household')
+    expect([after.card - before.card, after.left - before.left]).toEqual([-4310, -4310 - (after.held - before.held)])
+    // What is left of the hold is let go once all is delivered.
+    await order.locator('.order-actions details', { hasText: 'Let the hold go' }).locator('summary').click()
+    await order.getByRole('button', { name: /^Let .* go$/ }).click()
+    await expect.poll(async () => (await figures('household')).held).toBe(before.held)
+    expect((await figures('household')).left).toBe(before.left - 4310)
+  })
+
+  it('tagged and never confirmed: the popup asks, and lets the hold go', async () => {
+    const before = await figures('household')
+    const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
+    await orderButton(page, 'corvid').click()
+    const panel = await panelOf(page)
+    await choosePot(panel, 'Household things')
+    await pressTag(panel)
+    await backToShop(page, panel)
+    // The shop takes the press and never answers: the person is left on the checkout.
+    await page.route('**/order', (route) => route.fulfill({ status: 204 }))
+    await orderButton(page, 'corvid').click()
+    const tab = await extension.tabId(page)
+    await expect
+      .poll(async () => (await extension.ask('checkout.look', { at: { tab } })).tag?.placedAt ?? null)
+      .not.toBeNull()
+    const popup = await extension.popup(page)
+    await popup.getByRole('heading', { name: 'Did it go through?' }).waitFor()
+    await picture(popup, 'order-life-unconfirmed')
+    await popup.getByRole('button', { name: 'No, let the hold go' }).click()
+    await expect.poll(async () => (await figures('household')).held).toBe(before.held)
+    await expect.poll(() => popup.getByRole('heading', { name: 'Did it go through?' }).count()).toBe(0)
+  })
+})
