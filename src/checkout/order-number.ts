@@ -98,7 +98,8 @@ function isFiller(text: string): boolean {
 /** The number at the start of what follows a label; after a weak label only with digits and right behind it. */
 function numberIn(text: string, sure: boolean): string | null {
   // A sentence ends: what follows the full stop is about something else.
-  const near = (text.split(/[.!?](?=\s|$)/u)[0] ?? '').slice(0, 90)
+  // The full stop of `Order no.` ends no sentence.
+  const near = (text.replace(/^[\s.:]+/u, '').split(/[.!?](?=\s|$)/u)[0] ?? '').slice(0, 90)
   const start = FILLER.exec(near)?.[0].length ?? 0
   for (const match of near.slice(start).matchAll(TOKEN)) {
     const token = match[0]

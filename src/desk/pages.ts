@@ -65,6 +65,11 @@ export const pageGroups: readonly PageGroup[] = [
         title: 'sheets_title',
         load: () => import('./plan/sheets/sheets-page.tsx').then((m) => m.SheetsPage),
       },
+      {
+        name: 'along',
+        title: 'along_title',
+        load: () => import('./plan/along/along-page.tsx').then((m) => m.AlongPage),
+      },
     ],
   },
   {

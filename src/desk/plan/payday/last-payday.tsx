@@ -12,7 +12,7 @@ import { WentWrong } from '../went-wrong.tsx'
 
 /** The latest payday that stands in the book, with what it did, and the way to take it back as one. */
 export function LastPayday() {
-  const { book } = useHousehold()
+  const { book, view } = useHousehold()
   const { write, isBusy, error } = useWrite()
   const ids = useRef<{ payday: EntryId; ids: EntryId[] } | null>(null)
   const last = latestPayday(book)
@@ -25,12 +25,14 @@ export function LastPayday() {
   }
   return (
     <section class="payday-last">
-      <h2>{t('payday_last', { date: shortDate(date, true) })}</h2>
-      <ul>
-        {last.map((entry) => (
-          <li key={entry.id}>{sayEntry(book.household, entry)}</li>
-        ))}
-      </ul>
+      <details open={date === view.today}>
+        <summary>{t('payday_last', { date: shortDate(date, true) })}</summary>
+        <ul>
+          {last.map((entry) => (
+            <li key={entry.id}>{sayEntry(book.household, entry)}</li>
+          ))}
+        </ul>
+      </details>
       <WentWrong error={error} />
       <div class="buttons">
         <button type="button" disabled={isBusy} onClick={undo}>

@@ -40,8 +40,8 @@ export function PaydayPage({ rest }: PageProps) {
       </ol>
       {step === 'pay' && (
         <>
-          <StepPay payday={payday} onNext={() => goTo('plan')} />
           <LastPayday />
+          <StepPay payday={payday} onNext={() => goTo('plan')} />
           <PaySettings />
         </>
       )}

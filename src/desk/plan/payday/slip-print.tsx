@@ -6,6 +6,7 @@ import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PaydaySlip } from './payday-slip.ts'
+import { sidesText } from './sides-text.ts'
 
 /** The slip on paper: one page for the bank, and under it a strip to cut off for every envelope. Seen only in print. */
 export function SlipPrint({ slip: { slip, envelopes }, date }: { slip: PaydaySlip; date: CalendarDate }) {
@@ -13,7 +14,7 @@ export function SlipPrint({ slip: { slip, envelopes }, date }: { slip: PaydaySli
   const { currency, pots } = book.household
   const of = (minor: number): string => amountText(ofMinor(currency, minor))
   const day = sayDate(date, locale())
-  const filled = envelopes.filter((envelope) => envelope.cash.minor + envelope.card.minor > 0)
+  const filled = envelopes.filter((envelope) => envelope.cash.minor > 0)
   return (
     <div class="print-only slip-paper">
       <section class="slip-page">
@@ -58,7 +59,7 @@ export function SlipPrint({ slip: { slip, envelopes }, date }: { slip: PaydaySli
               {pieces.map(({ denomination, count }) => `${count} × ${of(denomination)}`).join('   ') ||
                 t('slip_no_pieces')}
             </p>
-            <p class="slip-strip-sums">{t('slip_strip_sums', { cash: amountText(cash), card: amountText(card) })}</p>
+            <p class="slip-strip-sums">{sidesText(cash, card)}</p>
           </div>
         ))}
       </section>

@@ -4,6 +4,7 @@ import { useHousehold } from '../../household.ts'
 import { WentWrong } from '../went-wrong.tsx'
 import type { Envelope } from './payday-slip.ts'
 import { Pieces } from './pieces.tsx'
+import { sidesText } from './sides-text.ts'
 import { SlipPrint } from './slip-print.tsx'
 import type { Payday } from './use-payday.ts'
 
@@ -12,7 +13,9 @@ export function StepFill({ payday, onDone }: { payday: Payday; onDone: () => voi
   const { slip, draft, change, sum, arrived, write } = payday
   if ('error' in slip) return <WentWrong error={slip.error} />
   const filled = slip.envelopes.filter((envelope) => envelope.cash.minor + envelope.card.minor > 0)
-  const open = filled.filter((envelope) => !draft.ticked.includes(envelope.pot))
+  const withNotes = filled.filter((envelope) => envelope.cash.minor > 0)
+  const onCard = filled.filter((envelope) => envelope.cash.minor === 0)
+  const open = withNotes.filter((envelope) => !draft.ticked.includes(envelope.pot))
   const tick = (pot: string, isTicked: boolean): void => {
     const others = draft.ticked.filter((other) => other !== pot)
     change({ ...draft, ticked: isTicked ? [...others, pot] : others })
@@ -34,7 +37,7 @@ export function StepFill({ payday, onDone }: { payday: Payday; onDone: () => voi
         }}
       >
         <ul class="envelopes">
-          {filled.map((envelope) => (
+          {withNotes.map((envelope) => (
             <EnvelopeLine
               key={envelope.pot}
               envelope={envelope}
@@ -43,9 +46,23 @@ export function StepFill({ payday, onDone }: { payday: Payday; onDone: () => voi
             />
           ))}
         </ul>
+        {onCard.length > 0 && (
+          <section class="payday-on-card">
+            <h2>{t('payday_on_card')}</h2>
+            <ul>
+              {onCard.map((envelope) => (
+                <li key={envelope.pot}>
+                  <PotName id={envelope.pot} /> {amountText(envelope.card)}
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
         {isNothing && <p class="field-hint">{t('payday_nothing')}</p>}
         <WentWrong error={write.error} />
-        <p class="field-hint">{open.length > 0 ? tn('payday_open', open.length) : t('payday_all_filled')}</p>
+        {withNotes.length > 0 && (
+          <p class="field-hint">{open.length > 0 ? tn('payday_open', open.length) : t('payday_all_filled')}</p>
+        )}
         <div class="buttons">
           <button type="submit" class="primary" disabled={isNothing || write.isBusy || !sum.canGoOn}>
             {t('payday_enter')}
@@ -65,9 +82,7 @@ function EnvelopeLine(props: {
   readonly isTicked: boolean
   readonly onTick: (isTicked: boolean) => void
 }) {
-  const { book } = useHousehold()
   const { envelope } = props
-  const name = book.household.pots.find((pot) => pot.id === envelope.pot)?.name ?? envelope.pot
   return (
     <li class={props.isTicked ? 'is-ticked' : ''}>
       <label class="check">
@@ -76,12 +91,17 @@ function EnvelopeLine(props: {
           checked={props.isTicked}
           onChange={(event) => props.onTick(event.currentTarget.checked)}
         />
-        <span class="envelope-name">{name}</span>
-        <span class="envelope-sides">
-          {t('slip_strip_sums', { cash: amountText(envelope.cash), card: amountText(envelope.card) })}
+        <span class="envelope-name">
+          <PotName id={envelope.pot} />
         </span>
+        <span class="envelope-sides">{sidesText(envelope.cash, envelope.card)}</span>
       </label>
       {envelope.pieces.length > 0 && <Pieces pieces={envelope.pieces} />}
     </li>
   )
+}
+
+function PotName({ id }: { id: string }) {
+  const { book } = useHousehold()
+  return <>{book.household.pots.find((pot) => pot.id === id)?.name ?? id}</>
 }

@@ -84,7 +84,7 @@ function SideField(props: {
   return (
     <TextField
       class={`payday-${side}`}
-      label={t(`side_${side}`)}
+      label={t(`desk_col_${side}`)}
       isAmount
       maxLength={40}
       value={one.text[side]}
