@@ -166,7 +166,7 @@ const pot = z.strictObject({
   plan: z.exactOptional(potPlan),
 })
 
-const householdSettings = z.strictObject({
+export const householdSettings = z.strictObject({
   currency,
   timeZone: z.string(),
   monthStartDay: whole,

@@ -68,6 +68,9 @@ export const HEAD = `${PREFIX}head`
 export const carriedKey = (series: number): string => `${PREFIX}${series}:carried`
 export const segmentKey = (series: number, n: number): string => `${PREFIX}${series}:${String(n).padStart(6, '0')}`
 
+/** Where a part of a book lies that is to be restored. */
+export const stagedKey = (part: number): string => `${PREFIX}staged:${part}`
+
 /** The keys of segments from one number to another, both included. */
 export function segmentKeys(series: number, from: number, to: number): string[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => segmentKey(series, from + i))
