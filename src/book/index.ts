@@ -83,6 +83,6 @@ export {
   type SplitLine,
   splitOrder,
 } from './split.ts'
-export { sweepPot } from './sweep.ts'
+export { sweepable, sweepPot } from './sweep.ts'
 export { type TagAnswer, tagOrder } from './tag.ts'
 export { transferMoney } from './transfer.ts'

@@ -7,6 +7,7 @@ import type { Sides } from './fill.ts'
 import { findAccount, findPot, hasSide } from './household.ts'
 import type { AccountId, PotId } from './ids.ts'
 import { type MonthName, monthNamed } from './month.ts'
+import { potMonth } from './month-figures.ts'
 import { entryBase, placeOf, takeAmount } from './posting.ts'
 
 /**
@@ -40,7 +41,7 @@ export function sweepPot(
   }
   const cash = sides.cash ? takeAmount(household, sides.cash) : 0
   const card = sides.card ? takeAmount(household, sides.card) : 0
-  checkLeft(book, pot, cash, card)
+  checkLeft(book, month, pot, cash, card)
   const { place, purposes, places } = target(book, pot, to, cash, card, account)
   const base = entryBase(
     { ...stamp, date: last },
@@ -98,11 +99,27 @@ function target(book: Book, from: PotId, to: SweepTarget, cash: number, card: nu
   }
 }
 
-function checkLeft(book: Book, id: PotId, cash: number, card: number): void {
-  const pot = findPot(book.household, id)
+/**
+ * How much of a pot can be swept at a month's end: what it had then and has still, notes and all together, in minor
+ * units. What orders hold is not left.
+ *
+ * @throws BookError `unknown-pot`, `bad-date`
+ */
+export function sweepable(book: Book, month: MonthName, id: PotId): { cash: number; left: number } {
   const now = potBalance(book, id)
+  const then = potMonth(book, monthNamed(book.household, month)).find((p) => p.pot === id)
+  const { cash, card } = then?.carriedOut ?? { cash: 0, card: 0 }
+  return {
+    cash: Math.min(now.cash.minor, cash),
+    left: Math.min(now.left.minor, cash + card - (then?.held ?? 0)),
+  }
+}
+
+function checkLeft(book: Book, month: MonthName, id: PotId, cash: number, card: number): void {
+  const pot = findPot(book.household, id)
+  const most = sweepable(book, month, id)
   if (cash + card === 0) throw new BookError('bad-amount', `Nothing of ${pot.name} is swept. Enter an amount.`)
-  if (cash > now.cash.minor || cash + card > now.left.minor) {
-    throw new BookError('bad-amount', `This is more than ${pot.name} has left. Sweep what is left at most.`)
+  if (cash > most.cash || cash + card > most.left) {
+    throw new BookError('bad-amount', `This is more than ${pot.name} has left of ${month}. Sweep what is left at most.`)
   }
 }

@@ -1,6 +1,6 @@
 import type { Box } from './box.ts'
 import { attributeNames, drawnParent, holderOf, isElement, nameOf, rootOf, shadowOf } from './dom.ts'
-import { isLeftOut, looseState, trait, traitsOfName } from './page-elements.ts'
+import { isLeftOut, LABELLING, looseState, trait, traitsOfName } from './page-elements.ts'
 import { beside, type PageText } from './page-text.ts'
 import { isCentsText } from './placed-tokens.ts'
 
@@ -120,8 +120,11 @@ function byAttribute(search: Search, element: Element, name: string): Box | null
     return missing === element && !isHidden(element) ? box : null
   }
   box.own = null
+  if ((box.traits & trait.attributed) === 0) return box.parent ?? box
   if (name === 'open' && tag === 'details') return box
   if (HIDING.includes(name)) return isHidden(element) ? (box.parent ?? box) : null
+  // What names an amount is known of a box as a trait.
+  if (LABELLING.has(name) && (box.traits & trait.labelled) === 0) return box.parent ?? box
   if (NAMING.includes(name)) return holdsCents(search.page, box) ? box : null
   return DECIDING.includes(name) ? (box.parent ?? box) : null
 }

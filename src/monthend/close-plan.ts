@@ -1,10 +1,10 @@
-import { potBalance } from '../book/balances.ts'
 import { append, type Book } from '../book/book.ts'
 import { closeMonth } from '../book/close.ts'
 import type { CloseEntry, Stamp, SweepEntry, SweepTarget } from '../book/entry.ts'
 import type { AccountId, EntryId, PotId } from '../book/ids.ts'
-import type { MonthName } from '../book/month.ts'
-import { sweepPot } from '../book/sweep.ts'
+import { type MonthName, monthNamed } from '../book/month.ts'
+import { potMonth } from '../book/month-figures.ts'
+import { sweepable, sweepPot } from '../book/sweep.ts'
 import { type Money, ofMinor } from '../money/money.ts'
 
 /** A pot's leftover, as it may be sent on: never more notes than there are, and nothing that orders hold. */
@@ -27,18 +27,20 @@ export interface SweepChoice {
 }
 
 /**
- * What each pot has left over and may send on. The card side goes as far as what is left allows; notes first, where a
- * negative card side eats into them.
+ * What each pot had left over at a month's end and still has, and may send on. Notes first; the card side goes as far as
+ * what is left allows, where orders hold some of it.
+ *
+ * @throws BookError `bad-date`
  */
-export function leftovers(book: Book): Leftover[] {
+export function leftovers(book: Book, month: MonthName): Leftover[] {
   const of = (minor: number): Money => ofMinor(book.household.currency, minor)
-  return book.household.pots
-    .filter((pot) => !pot.archived)
-    .map((pot) => {
-      const { cash, left } = potBalance(book, pot.id)
-      const notes = Math.max(0, Math.min(cash.minor, left.minor))
-      const card = Math.max(0, left.minor - notes)
-      return { pot: pot.id, cash: of(notes), card: of(card), both: of(notes + card) }
+  const archived = new Set(book.household.pots.filter((p) => p.archived).map((p) => p.id))
+  return potMonth(book, monthNamed(book.household, month))
+    .filter(({ pot }) => !archived.has(pot))
+    .map(({ pot }) => {
+      const { cash, left } = sweepable(book, month, pot)
+      const notes = Math.max(0, Math.min(cash, left))
+      return { pot, cash: of(notes), card: of(Math.max(0, left - notes)), both: of(Math.max(0, left)) }
     })
     .filter((leftover) => leftover.both.minor > 0)
 }

@@ -10,6 +10,8 @@ export { closingEntries, type Leftover, leftovers, type SweepChoice } from './cl
 export type { CountCause } from './count-causes.ts'
 export { type CountComparison, type CountFinding, compareCounts } from './count-compare.ts'
 export { type CountedPieces, countedPieces } from './count-pieces.ts'
+export { piecesOfMove, type SettleStart, settleStart, tickedMoves } from './count-plan.ts'
+export { settleTargets } from './count-targets.ts'
 export { ordersToMatch, unseenEntries, whatElseToMatch } from './match-book.ts'
 export { matchStatement } from './match-statement.ts'
 export type * from './match-types.ts'

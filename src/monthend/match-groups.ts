@@ -14,6 +14,8 @@ export interface Group {
 /** Candidates per sum, members per sum, and sums found per candidate, at most. */
 const POOL = 16
 const MEMBERS = 8
+/** A day's fills are many, and drawn in one sum. */
+const ENTRY_POOL = 22
 const WAYS = 4
 /** A sum counts for less than one line for one order, which is the usual. */
 const SUM_PERCENT = 80
@@ -73,7 +75,7 @@ export function findGroups(graph: Graph, pairs: readonly number[]): Group[] {
       found.push(...sumsOfTargets(graph, index, nearest(pool, isOpen, dayOf, line.day)))
     }
     const pool = entries.filter((t) => isOpen(t) && fitsIn(line, targets[t]))
-    found.push(...sumsOfTargets(graph, index, nearest(pool, isOpen, dayOf, line.day)))
+    found.push(...sumsOfTargets(graph, index, nearest(pool, isOpen, dayOf, line.day, ENTRY_POOL), ENTRY_POOL))
   }
   return [...found, ...transfers(graph, openLines)]
 }
@@ -105,12 +107,13 @@ function nearest(
   isOpen: (i: number) => boolean,
   dayOf: (i: number) => number,
   day: number,
+  most = POOL,
 ): number[] {
   return [...pool]
     .sort(
       (a, b) => Number(isOpen(b)) - Number(isOpen(a)) || Math.abs(dayOf(a) - day) - Math.abs(dayOf(b) - day) || a - b,
     )
-    .slice(0, POOL)
+    .slice(0, most)
     .sort((a, b) => a - b)
 }
 
@@ -119,18 +122,18 @@ function sumsOfLines(graph: Graph, index: number, pool: readonly number[]): Grou
   if (!target) return []
   const smaller = pool.filter((l) => Math.abs(graph.lines[l]?.amount ?? 0) < Math.abs(target.amount))
   const amounts = smaller.map((l) => graph.lines[l]?.amount ?? 0)
-  return groupsOf(graph, amounts, target.amount, (members) => ({
+  return groupsOf(graph, amounts, target.amount, MEMBERS, (members) => ({
     lines: members.map((m) => smaller[m] ?? 0),
     targets: [index],
   }))
 }
 
-function sumsOfTargets(graph: Graph, index: number, pool: readonly number[]): Group[] {
+function sumsOfTargets(graph: Graph, index: number, pool: readonly number[], largest = MEMBERS): Group[] {
   const line = graph.lines[index]
   if (!line) return []
   const smaller = pool.filter((t) => Math.abs(graph.targets[t]?.amount ?? 0) < Math.abs(line.amount))
   const amounts = smaller.map((t) => graph.targets[t]?.amount ?? 0)
-  return groupsOf(graph, amounts, line.amount, (members) => ({
+  return groupsOf(graph, amounts, line.amount, largest, (members) => ({
     lines: [index],
     targets: members.map((m) => smaller[m] ?? 0),
   }))
@@ -140,10 +143,11 @@ function groupsOf(
   graph: Graph,
   amounts: readonly number[],
   sum: number,
+  largest: number,
   make: (members: readonly number[]) => Pick<Group, 'lines' | 'targets'>,
 ): Group[] {
   if (amounts.length < 2) return []
-  const ways = exactSubsets(amounts, sum, { most: WAYS, largest: MEMBERS })
+  const ways = exactSubsets(amounts, sum, { most: WAYS, largest })
   // Members that are exchangeable (same amount) are still several ways: which order it was is not known.
   return ways.map((members) => {
     const group = make(members)

@@ -98,7 +98,7 @@ describe('a month looked back on', () => {
 describe('closing', () => {
   it('offers what is left over, and no more', () => {
     // b: cash 5.00, card 5.00, held 4.00.
-    expect(leftovers(book)).toMatchObject([
+    expect(leftovers(book, monthName('2026-11'))).toMatchObject([
       { pot: 'a', cash: cad('0.00'), card: cad('30.00') },
       { pot: 'b', cash: cad('5.00'), card: cad('1.00') },
     ])

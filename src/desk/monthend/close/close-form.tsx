@@ -25,7 +25,7 @@ export function CloseForm({ month, onClosed }: { month: MonthName; onClosed: () 
   const { write, isBusy, error } = useWrite()
   const ids = useIds()
   const { household } = book
-  const left = useMemo(() => leftovers(book), [book])
+  const left = useMemo(() => leftovers(book, month), [book, month])
   const [choices, setChoices] = useState<Readonly<Record<PotId, LeftoverChoice>>>({})
   const [texts, setTexts] = useState<Readonly<Record<PotId, string>>>({})
   const learnt = useMemo(() => {

@@ -40,8 +40,23 @@ export function linesOf(sources: readonly Source[]): StatementLine[] {
   return sources.filter((s) => s.isUsed).flatMap((source) => ownLines(source).flat())
 }
 
-/** What each statement in use says of its account; one that tells no closing balance is left out. */
+/**
+ * What the statements in use say of each account, several of one account joined: the first one's opening balance, the
+ * last one's closing balance. A statement that tells no closing balance is left out.
+ */
 export function closesOf(sources: readonly Source[]): StatementClose[] {
+  const byAccount = new Map<AccountId, StatementClose[]>()
+  for (const close of singleCloses(sources)) {
+    byAccount.set(close.account, [...(byAccount.get(close.account) ?? []), close])
+  }
+  return [...byAccount.values()].flatMap((list) => {
+    const sorted = [...list].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+    const [first, last] = [sorted[0], sorted.at(-1)]
+    return first && last ? [{ ...last, opening: first.opening, lines: sorted.flatMap((c) => c.lines) }] : []
+  })
+}
+
+function singleCloses(sources: readonly Source[]): StatementClose[] {
   return sources
     .filter((s) => s.isUsed)
     .flatMap((source) => {

@@ -44,13 +44,9 @@ export function LastPayday() {
 }
 
 function latestPayday(book: Book): Entry[] {
-  let payday: EntryId | undefined
-  const found: Entry[] = []
-  for (const entry of entriesOf(book)) {
-    if (!('payday' in entry) || entry.payday === undefined || isReversed(book, entry.id)) continue
-    if (entry.payday !== payday) found.length = 0
-    payday = entry.payday
-    found.push(entry)
-  }
-  return found
+  const standing = [...entriesOf(book)].filter(
+    (entry) => 'payday' in entry && entry.payday !== undefined && !isReversed(book, entry.id),
+  )
+  const last = standing.at(-1)
+  return standing.filter((entry) => last && 'payday' in last && 'payday' in entry && entry.payday === last.payday)
 }

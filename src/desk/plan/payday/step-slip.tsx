@@ -18,14 +18,12 @@ export function StepSlip({ payday, onNext }: { payday: Payday; onNext: () => voi
   const { household } = book
   const goOn = async (): Promise<void> => {
     const planning = household.planning ?? { sinkingFunds: 'after-essentials', roundTo: 1 }
-    const isKept = !draft.bank || JSON.stringify(draft.bank) === JSON.stringify(planning.bank)
-    const earners = household.earners ?? []
-    if (
-      isKept ||
-      (draft.bank && (await write.write('plan.save', { earners, planning: { ...planning, bank: draft.bank } })))
-    ) {
-      onNext()
+    const { bank } = draft
+    if (bank && JSON.stringify(bank) !== JSON.stringify(planning.bank)) {
+      const asked = { earners: household.earners ?? [], planning: { ...planning, bank } }
+      if (!(await write.write('plan.save', asked))) return
     }
+    onNext()
   }
   return (
     <>
