@@ -154,7 +154,7 @@ export class Keeper {
     return this.lock(async () => {
       const held = await this.look()
       const isReady = held.status === 'ready'
-      const kept = isReady ? held.kept : await newKept(device, settings)
+      const kept = isReady ? held.kept : await this.#besideAll(device, settings)
       // Open orders of the old book are not those of the new one, although some may be in both.
       const written = await writeWhole(this.area, kept, book, isReady ? { settings, tags: {} } : { settings })
       await this.marker.write(true)
@@ -247,6 +247,13 @@ export class Keeper {
       await clearOld(this.area, now.head)
       return !differ && gaps.length === 0
     })
+  }
+
+  /** A new household under a series that nothing lies under, where what is there cannot be read. */
+  async #besideAll(device: Head['device'], settings: Settings): Promise<Kept> {
+    const fresh = await newKept(device, settings)
+    const series = Object.keys(await this.area.get(null)).map((key) => Number(key.split(':')[1]))
+    return { ...fresh, head: { ...fresh.head, series: Math.max(0, ...series.filter(Number.isInteger)) } }
   }
 
   async #load(): Promise<Held> {

@@ -3,9 +3,9 @@ import { type Entry, openBook } from '../index.ts'
 import type { Context } from './context.ts'
 import type { Look, OwnCommands } from './protocol.ts'
 import { Refusal } from './refusal.ts'
-import { storedEntry } from './schemas.ts'
 import { registerGates } from './shops.ts'
 import { stagedKey } from './store.ts'
+import { storedEntry } from './stored-schemas.ts'
 import { look } from './view.ts'
 
 type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']

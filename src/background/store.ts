@@ -2,7 +2,7 @@ import type * as z from 'zod/mini'
 import type { Entry } from '../index.ts'
 import { canonical } from './canonical.ts'
 import { sha256 } from './digest.ts'
-import type { storedHead } from './schemas.ts'
+import type { storedHead } from './stored-schemas.ts'
 
 /*
  * How the book lies in storage.local:

@@ -1,16 +1,17 @@
 import * as z from 'zod/mini'
 import { canonical } from '../../background/canonical.ts'
 import { sha256 } from '../../background/digest.ts'
-import { householdSettings, storedEntry } from '../../background/schemas.ts'
 import { slug } from '../../background/shapes.ts'
-import type { DeviceId } from '../../index.ts'
+import type { Settings } from '../../background/store.ts'
+import { householdSettings, storedEntry } from '../../background/stored-schemas.ts'
+import type { DeviceId, Entry } from '../../index.ts'
 import { FileError } from './file-error.ts'
 
 /** The version of the file's shape. */
 const VERSION = 1
 
 /** The file's shape without its digest. */
-const bookFile = z.strictObject({
+export const bookFile = z.strictObject({
   format: z.literal('tillside-book'),
   version: z.literal(VERSION),
   /** The device that wrote it. */
@@ -21,7 +22,13 @@ const bookFile = z.strictObject({
   entries: z.array(storedEntry),
 })
 
-export type BookFile = z.infer<typeof bookFile>
+/** The whole book as it travels. */
+export interface BookFile {
+  readonly device: DeviceId
+  readonly settings: Settings
+  readonly watched: readonly string[]
+  readonly entries: readonly Entry[]
+}
 
 /** A file as it was read. */
 export interface ReadFile {
@@ -34,7 +41,7 @@ export interface ReadFile {
  * The whole book as a text: canonical JSON (RFC 8785) with the SHA-256 of all its other members as `sha256`. The same
  * book gives the same bytes, on whatever device.
  */
-export async function writeBookFile(book: Omit<BookFile, 'format' | 'version'>): Promise<string> {
+export async function writeBookFile(book: BookFile): Promise<string> {
   const { device, settings, watched, entries } = book
   const file = { format: 'tillside-book', version: VERSION, device, settings, watched, entries }
   return `${canonical({ ...file, sha256: await sha256(canonical(file)) })}\n`

@@ -4,6 +4,8 @@ import { type Book, entriesOf, ofMinor, type PotId, toDecimal } from '../../inde
 
 /** Characters that make a spreadsheet take a cell for a formula (OWASP, CSV injection), the full-width ones included. */
 const STARTS_FORMULA = /^[\s\u00a0\u200b\ufeff]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/
+/** Texts are always quoted: where a spreadsheet splits at `;`, a part of one could begin a cell. */
+const TEXT_COLUMNS = [false, true, true]
 /** Figures of our own, which stay numbers although some begin with a minus. */
 const FIGURE = /^-?\d+(\.\d+)?$/
 
@@ -48,7 +50,7 @@ export function sheetsCsv(book: Book, words: SheetWords): string {
       rows.push([entry.date, safeCell(names.get(pot.id) ?? pot.id), safeCell(words.say(entry)), ...figures])
     }
   }
-  return `${Papa.unparse(rows, { newline: '\r\n' })}\r\n`
+  return `${Papa.unparse(rows, { newline: '\r\n', quotes: TEXT_COLUMNS })}\r\n`
 }
 
 /** A cell no spreadsheet runs. */

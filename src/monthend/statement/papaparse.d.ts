@@ -18,7 +18,10 @@ declare module 'papaparse' {
   const papa: {
     readonly Parser: typeof Parser
     /** Rows as RFC 4180 text, quoted where they must be. */
-    unparse(rows: readonly (readonly string[])[], config: { readonly newline: string }): string
+    unparse(
+      rows: readonly (readonly string[])[],
+      config: { readonly newline: string; readonly quotes: readonly boolean[] },
+    ): string
   }
   export default papa
 }
