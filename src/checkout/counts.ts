@@ -50,7 +50,7 @@ export function countsInFields({ page }: ItemContext): Count[] {
     const named =
       (box.traits & trait.attributed) !== 0 &&
       COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
-    if (!named && !isInput(field)) continue
+    if (!named && box.name !== 'input') continue
     const value = isInput(field) ? field.value : isSelect(field) ? (field.options[field.selectedIndex]?.text ?? '') : ''
     const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
     const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null

@@ -23,7 +23,13 @@ const SPACELESS_MONEY = /^[円元圆圓원]/u
 
 /** Whether a text needs to be cut up at all: it has a digit, a currency sign or a bracket, or is as short as a code. */
 export function mayHoldMoney(text: string): boolean {
-  return text.length <= 6 || /[\p{Nd}\p{Sc}([（]/u.test(text)
+  if (text.length <= 6) return true
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at)
+    if (code >= 0x80) return /[\p{Nd}\p{Sc}([（]/u.test(text)
+    if ((code >= 0x30 && code <= 0x39) || code === 0x24 || code === 0x28 || code === 0x5b) return true
+  }
+  return false
 }
 
 /** Cuts a text into tokens, left to right. Linear: every character is looked at by one pattern without nested repeats. */

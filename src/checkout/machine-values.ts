@@ -1,6 +1,6 @@
 import { attribute, isInput } from './dom.ts'
 import { type MachineMoney, markedIn, pick, readMicrodata } from './microdata.ts'
-import { readRdfa } from './rdfa.ts'
+import { describedIn, readRdfa } from './rdfa.ts'
 import type { EvidenceSource } from './reading.ts'
 import { amountOf, readStructured, type StructuredData } from './structured-money.ts'
 
@@ -23,7 +23,7 @@ const META_CURRENCY = /^(?:product:(?:sale_)?price:currency|og:price:currency)$/
 
 const TOKENS = /^transaction-(?:amount|currency)$/
 
-/** Reads JSON-LD, microdata, price metadata and autofill tokens. Broken data is passed over. */
+/** Reads JSON-LD, microdata, RDFa, price metadata and autofill tokens. Broken data is passed over. */
 export function readMachineValues(document: Document): MachineValues {
   const types = new Set<string>()
   const money: MachineMoney[] = []
@@ -42,14 +42,16 @@ export function readMachineValues(document: Document): MachineValues {
   const tokens = fields.filter((field) => tokensOf(field).some((each) => TOKENS.test(each)))
   const marked = markedIn(document)
   const metas = pick(document, 'meta[content]')
-  money.push(...readMicrodata(document, types, orderNumbers, marked), ...readMeta(metas, types), ...readTokens(tokens))
+  const described = describedIn(document)
+  money.push(...readMicrodata(document, types, orderNumbers, marked), ...readRdfa(described, types, orderNumbers))
+  money.push(...readMeta(metas, types), ...readTokens(tokens))
   return {
     money,
     types,
     orderNumbers,
     ordered,
     currencies: currenciesOf(tokens, money),
-    found: [...scripts, ...fields, ...marked, ...metas],
+    found: [...scripts, ...fields, ...marked, ...described, ...metas],
     tokens: tokens.length > 0,
   }
 }

@@ -1,5 +1,6 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
 import { submitsOrder } from '../checkout/is-place-order.ts'
+import { readPage } from '../checkout/page-reader.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
@@ -17,6 +18,24 @@ const LONGEST_TEXT = 200
 const readNow = cachedReading()
 
 globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
+warmUp()
+
+/**
+ * Reads a page of a few lines, which nobody sees: the words are made ready to search and the patterns compiled in the task
+ * that brings the reader, and the first reading of the shop's page is a task of its own.
+ */
+function warmUp(): void {
+  const sample = document.implementation.createHTMLDocument('')
+  for (const text of ['Subtotal', '2 × Mug', '$1,000.50 (incl. 5 % VAT)', 'Total', '12.00 €', 'Ł 55,90 zł']) {
+    const line = sample.createElement('p')
+    line.textContent = text
+    sample.body.append(line)
+  }
+  const button = sample.createElement('button')
+  button.textContent = 'Place order'
+  sample.body.append(button)
+  readPage(sample, { url: 'about:blank' }, globalThis.tillsideLexicons ?? [])
+}
 
 function read(currency: string): CheckoutReading {
   const url = location.href

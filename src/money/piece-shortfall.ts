@@ -28,24 +28,72 @@ export interface ScarceOptions {
 
 /**
  * Solves a `PieceProgram` as far as its pieces reach: as little as possible missing over all envelopes, and of such
- * solutions the cheapest. With pieces enough nothing is missing, and that is tried first.
- *
- * In closed pools the envelopes keep their sum, so what is missing less what is too much is known before. If all can be
- * missing, or all too much, nothing has to be weighed; only otherwise does every missing unit get a price above the
- * dearest solution.
+ * solutions the cheapest.
  */
 export function shareScarce(program: PieceProgram, options: ScarceOptions): ScarceAnswer {
-  const { closed, ceiling } = options
-  const missing = closed ? program.envelopes.reduce((sum, { amount }) => sum + amount, 0) : 0
+  if (options.closed) return shareClosed(program, options)
+  const scarcePools = program.pools.some(({ most }) => Number.isFinite(most))
+  return scarcePools ? shareOpen(program, options) : sharePlenty(program, options)
+}
+
+/** Nothing is scarce, so nothing is missing. */
+function sharePlenty(program: PieceProgram, { start, ceiling }: ScarceOptions): ScarceAnswer {
+  const answer = sharePieces(program, { start: startOf(program, start), ceiling })
+  return answer.counts
+    ? scarce(program, answer, answer.counts, 0, 0)
+    : shareOpen(program, { closed: false, ...(start ? { start } : {}), ceiling })
+}
+
+/**
+ * Some pools end. First the least that must be missing, when nothing else costs anything; then the cheapest solution with
+ * no more missing than that, which is like one more pool: of units that may be missing.
+ */
+function shareOpen(program: PieceProgram, { start, ceiling }: ScarceOptions): ScarceAnswer {
+  const sizes = sizeOf(program)
+  const plain: PieceProgram = {
+    pools: program.pools.map((pool, at) => ({
+      ...pool,
+      price: 0,
+      ...(Number.isFinite(pool.most) ? { worth: program.envelopes[0]?.levels[at]?.value ?? 1 } : {}),
+    })),
+    envelopes: program.envelopes.map(({ amount, levels }) => ({
+      amount,
+      levels: levels.map((level) => ({ ...level, slope: 0, corners: [] })),
+    })),
+  }
+  const weighed = withRest(plain, { least: 0, most: sizes, price: 1 }, ENDLESS)
+  const empty = program.envelopes.map(({ levels }) => levels.map(({ least }) => least))
+  const first = sharePieces(weighed, { start: startOf(weighed, start) ?? startOf(weighed, empty), ceiling: sizes })
+  if (!first.counts) throw new RangeError('Envelopes that are emptied into the pools must be a solution.')
+  const short = first.cost
+  if (short === 0) {
+    const known = startOf(program, start) ?? first.counts.map((of) => of.slice(0, program.pools.length))
+    const answer = sharePieces(program, { start: known, ceiling })
+    return scarce(program, answer, answer.counts ?? known, 0, 0)
+  }
+  const limited = withRest(program, { least: 0, most: sizes, price: 0 }, { ...ENDLESS, most: short })
+  const known = startOf(limited, start) ?? first.counts
+  const second = sharePieces(limited, { start: known, ceiling })
+  return scarce(program, second, second.counts ?? known, short, first.atLeast)
+}
+
+/**
+ * The envelopes keep their sum, so what is missing less what is too much is known before. If all can be missing, or all
+ * too much, nothing has to be weighed; only otherwise does every missing unit get a price above the dearest solution.
+ */
+function shareClosed(program: PieceProgram, options: ScarceOptions): ScarceAnswer {
+  const { ceiling } = options
+  const missing = program.envelopes.reduce((sum, { amount }) => sum + amount, 0)
   const trivial = Math.max(0, missing)
   const sizes = sizeOf(program)
-  const easy = missing === 0 ? program : missing > 0 ? withRest(program, 0, sizes, 0) : withRest(program, -sizes, 0, 0)
+  const range = missing > 0 ? { least: 0, most: sizes, price: 0 } : { least: -sizes, most: 0, price: 0 }
+  const easy = missing === 0 ? program : withRest(program, range, ENDLESS)
   const first = sharePieces(easy, { start: startOf(easy, options.start), ceiling })
   if (first.counts) return scarce(program, first, first.counts, trivial, trivial)
 
   const dear = ceiling + 1
-  const hard = withRest(program, closed ? -sizes : 0, sizes, dear)
-  const untouched = program.envelopes.map(({ levels }) => levels.map(({ least }) => (closed ? 0 : least)))
+  const hard = withRest(program, { least: -sizes, most: sizes, price: dear }, ENDLESS)
+  const untouched = program.envelopes.map(({ levels }) => levels.map(() => 0))
   const start = startOf(hard, options.start)
   const nothing = startOf(hard, untouched)
   const better = start && totalCost(hard, start) < (nothing ? totalCost(hard, nothing) : Number.POSITIVE_INFINITY)
@@ -76,12 +124,22 @@ function sizeOf(program: PieceProgram): number {
   )
 }
 
+const ENDLESS: Pool = {
+  free: 0,
+  price: 0,
+  least: Number.NEGATIVE_INFINITY,
+  most: Number.POSITIVE_INFINITY,
+}
+
 /** The same program with a last level of single units: above zero they are missing, below zero too much. */
-function withRest(program: PieceProgram, least: number, most: number, price: number): PieceProgram {
+function withRest(
+  program: PieceProgram,
+  { least, most, price }: { readonly least: number; readonly most: number; readonly price: number },
+  pool: Pool,
+): PieceProgram {
   const rest: Level = { value: 1, least, most, slope: 0, corners: price === 0 ? [] : [{ at: 0, gain: price }] }
-  const free: Pool = { free: 0, price: 0, least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY }
   return {
-    pools: [...program.pools, free],
+    pools: [...program.pools, pool],
     envelopes: program.envelopes.map(({ amount, levels }) => ({ amount, levels: [...levels, rest] })),
   }
 }

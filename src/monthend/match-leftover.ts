@@ -3,6 +3,7 @@ import { ofMinor } from '../money/money.ts'
 import type { Graph, ReadyLine } from './match-edges.ts'
 import { suggestPots } from './match-suggest.ts'
 import type { MatchOptions, OrderToMatch, StatementMatch, StatementMatching } from './match-types.ts'
+import type { StatementLine } from './statement-line.ts'
 
 type Leftovers = Pick<StatementMatching, 'untagged' | 'uncharged' | 'unseen'>
 
@@ -12,11 +13,13 @@ export function leftoversOf(
   matches: readonly StatementMatch[],
   orders: readonly OrderToMatch[],
   options: MatchOptions,
+  lines: readonly StatementLine[],
 ): Leftovers {
   const matchedLines = new Set(matches.flatMap((m) => m.lines))
   const charged = new Set(matches.filter((m) => m.kind === 'charge').flatMap((m) => m.orders))
   const seen = new Set(matches.flatMap((m) => m.entries))
-  const days = graph.lines.map((l) => dayNumber(l.line.date))
+  // Lines posted before count too: the statement still shows up to which day the card had charged nothing.
+  const days = lines.map((l) => dayNumber(l.date))
   const [first, last] = [Math.min(...days), Math.max(...days)]
   const suggest = suggestPots(options.habits ?? [])
   const open = (order: OrderToMatch): number => order.held?.minor ?? order.amount.minor - (order.charged?.minor ?? 0)

@@ -49,7 +49,7 @@ export function matchStatement(
   )
   return {
     matches,
-    ...leftoversOf(graph, matches, orders, options),
+    ...leftoversOf(graph, matches, orders, options, lines),
     pending: lines.filter((line) => line.status === 'pending').map((line) => line.id),
     posted: lines.filter((line) => line.status === 'booked' && posted.has(line.id)).map((line) => line.id),
     isProven: choice.isProven,

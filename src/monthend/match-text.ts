@@ -18,7 +18,7 @@ const NOISE = new Set(
   (
     'the and of de la le les der die das und card carte karte debit credit visa mastercard maestro pos purchase achat ' +
     'payment paiement zahlung kauf buy sale recurring contactless online web internet www http https com net org shop ' +
-    'store example ref order bestellung commande no nr ltd inc llc gmbh co sarl'
+    'store example localhost ref order bestellung commande no nr ltd inc llc gmbh co sarl'
   ).split(' '),
 )
 /** Payment services that stand before the shop's own name, as in `SQ *CORVID`; common practice, no source. */

@@ -1,5 +1,6 @@
 import { mkdir } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
+import { v7 } from 'uuid'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { demoMonth, type StatementFile, statementFiles } from '../../demo-data/statements/demo-month.ts'
 import { type BankLine, type BankMonth, bankLine } from '../../demo-data/statements/model.ts'
@@ -37,7 +38,6 @@ import {
 } from '../../src/index.ts'
 import texts from '../../src/locales/en/monthend.json' with { type: 'json' }
 import { piecesOf } from '../../src/money/denominations.ts'
-import { uuid } from '../book/sample.ts'
 import { type Extension, openExtension } from './extension.ts'
 
 /*
@@ -106,8 +106,8 @@ async function setTheScene(): Promise<Scene> {
   })
   const [plain, inParts, missing, refunded] = [-2, -4, -6, -8].map((n) => charges.at(n))
   if (!plain || !inParts || !missing || !refunded) throw new Error('The demo has too few charges.')
-  for (const [n, charge] of [plain, inParts, missing].entries()) {
-    await extension.ask('entry.undo', { id: entryId(uuid(9_000_000 + n)), target: charge.id })
+  for (const charge of [plain, inParts, missing]) {
+    await extension.ask('entry.undo', { id: entryId(v7()), target: charge.id })
   }
   const first = all.map((e) => e.date).sort()[0] ?? today
   const month = demoMonth(book.household, all, addDays(first, 1), today)
@@ -175,7 +175,8 @@ describe('a month-end', () => {
     await page.getByText(t('match_look')).click()
     await shot('statement-matched')
     await sure.click()
-    await expect.poll(() => sure.count()).toBe(0)
+    const alerts = page.locator('[role="alert"]')
+    await expect.poll(async () => [await sure.count(), await alerts.allTextContents()]).toEqual([0, []])
     await shot('statement-questions')
 
     // The order charged in parts and the plain one were sure: exact sums under the shop's own name.

@@ -105,6 +105,7 @@ describe('the demo household', () => {
     expect(await page.locator('.year-grid .year-planned').count()).toBeGreaterThan(100)
     const faces = await pdfFaces(await page.pdf({ path: join(SHOTS, 'year.pdf'), preferCSSPageSize: true }))
     // A year on one page, wider than high.
+    expect(faces.length).toBe(1)
     const [first] = faces
     expect(first && first.width > first.height).toBe(true)
     expect(first?.text).toContain('Reserve')

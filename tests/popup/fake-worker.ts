@@ -251,6 +251,7 @@ export class FakeWorker {
         const verdict = assess(book, { ...purchase, order }, this.today)
         return { kind: 'tagged', entry: id, verdict, adjusted: false }
       }
+      if (whole.every((l) => l.amount === 0)) return { kind: 'nothing-to-pay' }
       const answer = tagOrder(book, this.stamp(id), order, purchase, reason ?? undefined)
       if (answer.kind === 'blocked' || answer.kind === 'needs-reason') return answer
       const read = this.checkout.page?.total ?? null
