@@ -1,4 +1,5 @@
 import type { MonthendCommands } from '../../src/background/monthend-protocol.ts'
+import type { PlanCommands } from '../../src/background/plan-protocol.ts'
 import { wishFrom } from '../../src/background/order-wish.ts'
 import type {
   At,
@@ -10,6 +11,7 @@ import type {
   Reply,
 } from '../../src/background/protocol.ts'
 import { Refusal } from '../../src/background/refusal.ts'
+import type { RestoreCommands } from '../../src/background/restore-protocol.ts'
 import type { Damage } from '../../src/background/store.ts'
 import {
   accountId,
@@ -51,8 +53,8 @@ import {
 import { newEntryId } from '../../src/ui/new-id.ts'
 import { smallHousehold } from './samples.ts'
 
-/** The month-end's own pages are tested against the real worker, not against this one. */
-type Handled = Exclude<keyof OwnCommands, keyof MonthendCommands>
+/** The desk's own pages are tested against the real worker, not against this one. */
+type Handled = Exclude<keyof OwnCommands, keyof (MonthendCommands & PlanCommands & RestoreCommands)>
 type Handlers = { [C in Handled]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
 
 /** The worker's commands over the real engine, in memory: for tests of our pages, and for looking at them. */
