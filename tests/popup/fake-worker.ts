@@ -1,5 +1,4 @@
 import type { MonthendCommands } from '../../src/background/monthend-protocol.ts'
-import type { PlanCommands } from '../../src/background/plan-protocol.ts'
 import { wishFrom } from '../../src/background/order-wish.ts'
 import type {
   At,
@@ -54,7 +53,7 @@ import { newEntryId } from '../../src/ui/new-id.ts'
 import { smallHousehold } from './samples.ts'
 
 /** The desk's own pages are tested against the real worker, not against this one. */
-type Handled = Exclude<keyof OwnCommands, keyof (MonthendCommands & PlanCommands & RestoreCommands)>
+type Handled = Exclude<keyof OwnCommands, keyof (MonthendCommands & RestoreCommands)>
 type Handlers = { [C in Handled]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
 
 /** The worker's commands over the real engine, in memory: for tests of our pages, and for looking at them. */
