@@ -239,6 +239,9 @@ export const es: Lexicon = {
   ],
   quantity: ['cantidad', 'cant', 'unidades', 'uds', 'ud'],
   orderNumber: [
+    'n.º de pedido',
+    'n.º pedido',
+    'n.º de orden',
     'número de pedido',
     'nº de pedido',
     'n° de pedido',
