@@ -24,7 +24,11 @@ export function leftoversOf(
   const suggest = suggestPots(options.habits ?? [])
   const open = (order: OrderToMatch): number => order.held?.minor ?? order.amount.minor - (order.charged?.minor ?? 0)
   const byLook = new Map<string, ReadyLine[]>()
-  for (const line of graph.lines) byLook.set(look(line), [...(byLook.get(look(line)) ?? []), line])
+  for (const line of graph.lines) {
+    const same = byLook.get(look(line))
+    if (same) same.push(line)
+    else byLook.set(look(line), [line])
+  }
   return {
     untagged: graph.lines
       .filter((l) => !matchedLines.has(l.line.id))
@@ -48,5 +52,5 @@ export function leftoversOf(
 }
 
 function look(line: ReadyLine): string {
-  return `${line.amount} ${line.text.words.join(' ')}`
+  return `${line.amount} ${line.text.key}`
 }

@@ -45,7 +45,7 @@ export function matchStatement(
   made.push(...partMatches(graph, choice, made, money))
   const matches = inOrder(
     graph,
-    made.map((match) => refundOfNothing(match, made, orders)),
+    made.map((match) => (match.kind === 'refund' ? refundOfNothing(match, made, orders) : match)),
   )
   return {
     matches,

@@ -372,7 +372,7 @@ describe('a month-end', () => {
     if (agreed?.kind !== 'agree') throw new Error('Nothing was agreed.')
     const cards = [...balances(closed).values()].reduce((sum, b) => sum + b.card.minor, 0)
     const trips = [...entriesOf(closed)]
-      .filter((e) => e.kind === 'settle')
+      .filter((e) => e.kind === 'settle' || e.kind === 'sweep')
       .flatMap((e) => e.places)
       .reduce((sum, p) => sum + (p.account === `bank:${account.id}` ? p.amount : 0), 0)
     const whole = explainBalances(closed, [])
