@@ -63,17 +63,21 @@ function shareOpen(program: PieceProgram, { start, ceiling }: ScarceOptions): Sc
   }
   const weighed = withRest(plain, { least: 0, most: sizes, price: 1 }, ENDLESS)
   const empty = program.envelopes.map(({ levels }) => levels.map(({ least }) => least))
-  const first = sharePieces(weighed, { start: startOf(weighed, start) ?? startOf(weighed, empty), ceiling: sizes })
+  const first = sharePieces(weighed, {
+    start: startOf(weighed, start) ?? startOf(weighed, empty),
+    ceiling: sizes,
+    share: 0.4,
+  })
   if (!first.counts) throw new RangeError('Envelopes that are emptied into the pools must be a solution.')
   const short = first.cost
   if (short === 0) {
     const known = startOf(program, start) ?? first.counts.map((of) => of.slice(0, program.pools.length))
-    const answer = sharePieces(program, { start: known, ceiling })
+    const answer = sharePieces(program, { start: known, ceiling, share: 0.4 })
     return scarce(program, answer, answer.counts ?? known, 0, 0)
   }
   const limited = withRest(program, { least: 0, most: sizes, price: 0 }, { ...ENDLESS, most: short })
   const known = startOf(limited, start) ?? first.counts
-  const second = sharePieces(limited, { start: known, ceiling })
+  const second = sharePieces(limited, { start: known, ceiling, share: 0.4 })
   return scarce(program, second, second.counts ?? known, short, first.atLeast)
 }
 
@@ -88,22 +92,60 @@ function shareClosed(program: PieceProgram, options: ScarceOptions): ScarceAnswe
   const sizes = sizeOf(program)
   const range = missing > 0 ? { least: 0, most: sizes, price: 0 } : { least: -sizes, most: 0, price: 0 }
   const easy = missing === 0 ? program : withRest(program, range, ENDLESS)
-  const first = sharePieces(easy, { start: startOf(easy, options.start), ceiling })
+  const rough = missing === 0 ? null : roughStart(program, missing, options)
+  const first = sharePieces(easy, { start: startOf(easy, options.start) ?? startOf(easy, rough), ceiling })
   if (first.counts) return scarce(program, first, first.counts, trivial, trivial)
 
   const dear = ceiling + 1
   const hard = withRest(program, { least: -sizes, most: sizes, price: dear }, ENDLESS)
   const untouched = program.envelopes.map(({ levels }) => levels.map(() => 0))
-  const start = startOf(hard, options.start)
-  const nothing = startOf(hard, untouched)
-  const better = start && totalCost(hard, start) < (nothing ? totalCost(hard, nothing) : Number.POSITIVE_INFINITY)
-  const second = sharePieces(hard, { start: better ? start : nothing, ceiling: dear * (sizes + 1) })
+  const starts = [options.start, rough ?? roughStart(program, 0, options), untouched].flatMap((counts) => {
+    const start = startOf(hard, counts)
+    return start ? [{ start, cost: totalCost(hard, start) }] : []
+  })
+  const { start } = starts.sort((a, b) => a.cost - b.cost)[0] ?? { start: null }
+  const second = sharePieces(hard, { start, ceiling: dear * (sizes + 1) })
   const counts = second.counts ?? untouched
   const short = counts.reduce((sum, of) => sum + Math.max(0, of.at(-1) ?? 0), 0)
   const proven = first.atLeast === Number.POSITIVE_INFINITY ? trivial + 1 : trivial
   const shortAtLeast = Math.min(short, Math.max(proven, Math.floor(second.atLeast / dear)))
   const cost = second.cost - short * dear
   return scarce(program, { ...second, cost, atLeast: second.atLeast - short * dear }, counts, short, shortAtLeast)
+}
+
+/**
+ * A good start for closed pools: as if the pools took what is too much, or gave what is missing, in any envelope. What
+ * they would take then stays where it is, and what they would give is missing.
+ */
+function roughStart(program: PieceProgram, missing: number, { ceiling }: ScarceOptions): Counts | null {
+  const gives = missing > 0
+  const pools = program.pools.map((pool) =>
+    gives ? { ...pool, most: Number.POSITIVE_INFINITY } : { ...pool, least: Number.NEGATIVE_INFINITY },
+  )
+  // A piece that in the end stays where it is should cost nothing: it is counted where it arrives, not where it leaves.
+  const envelopes = program.envelopes.map(({ amount, levels }) => ({
+    amount,
+    levels: levels.map((level) =>
+      gives ? { ...level, most: Number.POSITIVE_INFINITY } : { ...level, slope: level.slope + 1 },
+    ),
+  }))
+  const open = gives
+    ? sharePieces({ pools, envelopes }, { ceiling, share: 0.4 })
+    : shareOpen({ pools, envelopes }, { closed: false, ceiling })
+  const counts = open.counts?.map((of) => [...of]) ?? null
+  for (const at of counts ? program.pools.keys() : []) takeBack(counts ?? [], at)
+  return counts
+}
+
+/** Undoes changes of one pool's pieces, the last envelopes first, until they come to nothing together. */
+function takeBack(counts: number[][], at: number): void {
+  let net = counts.reduce((sum, of) => sum + (of[at] ?? 0), 0)
+  for (const of of counts.toReversed()) {
+    const own = of[at] ?? 0
+    const back = Math.sign(own) === Math.sign(net) ? Math.sign(net) * Math.min(Math.abs(own), Math.abs(net)) : 0
+    of[at] = own - back
+    net -= back
+  }
 }
 
 function scarce(program: PieceProgram, answer: PieceAnswer, counts: Counts, short: number, atLeast: number) {

@@ -11,6 +11,8 @@ export interface SharedOptions {
   readonly start?: Counts | null
   /** What no solution costs more than. Needed to prove that there is none. */
   readonly ceiling: number
+  /** The part of the usual steps this one may take, where several make one answer; 1 when left out. */
+  readonly share?: number
 }
 
 /**
@@ -25,11 +27,12 @@ export interface SharedOptions {
  * far, with the bound proven so far.
  */
 export function sharePieces(program: PieceProgram, options: SharedOptions): PieceAnswer {
+  const { ceiling, share = 1 } = options
   const best = new BestSolution(program, options.start ?? null)
   const usual: number[][] = program.envelopes.map(() => [])
   if (best.counts) best.offer(improve(program, best.counts))
   let round = 0
-  const priced = searchPrices(program, ROUNDS, { steps: 0, most: PRICE_STEPS }, (met) => {
+  const priced = searchPrices(program, ROUNDS, { steps: 0, most: PRICE_STEPS * share }, (met) => {
     const chosen = met.choices.map((choice) => choice.counts)
     noteUsual(usual, chosen, round === 0 ? 1 : 0.15)
     best.offer(chosen)
@@ -40,8 +43,8 @@ export function sharePieces(program: PieceProgram, options: SharedOptions): Piec
   if (priced === 'no-choice') return best.answer(Number.POSITIVE_INFINITY)
   if (!priced) return best.answer(0)
   if (best.counts && priced.bound <= (best.cost - 1) * SCALE) best.offer(improve(program, best.counts))
-  const from = look(program, priced, usual, best, options.ceiling)
-  return best.answer(prove(program, priced, usual, best, options.ceiling, from))
+  const task: Combining = { program, priced, usual, best, ceiling, share }
+  return best.answer(prove(task, look(task)))
 }
 
 class BestSolution {
@@ -65,13 +68,23 @@ class BestSolution {
   }
 }
 
+/** What the combining of choices works on. */
+interface Combining {
+  readonly program: PieceProgram
+  readonly priced: Priced
+  readonly usual: Counts
+  readonly best: BestSolution
+  readonly ceiling: number
+  readonly share: number
+}
+
 /** Looks narrowly for a good solution, a little above the bound first. Gives the bound, perhaps raised. */
-function look(program: PieceProgram, priced: Priced, usual: Counts, best: BestSolution, ceiling: number): number {
+function look({ program, priced, usual, best, ceiling, share }: Combining): number {
   let atLeast = Math.ceil(priced.bound / SCALE)
   for (const more of [1, 3, 10, 100]) {
     if (best.cost < atLeast + more) break
     const goal = Math.min(atLeast + more, best.cost - 1, ceiling)
-    const effort: Effort = { steps: 0, most: LOOK_STEPS }
+    const effort: Effort = { steps: 0, most: LOOK_STEPS * share }
     const { counts, complete } = combine(program, priced, usual, goal, { choices: 100, ways: 100 }, effort)
     if (counts) best.offer(improve(program, counts))
     best.offer(counts)
@@ -82,15 +95,8 @@ function look(program: PieceProgram, priced: Priced, usual: Counts, best: BestSo
 }
 
 /** Combines everything that could cost as little as the bound, raising it while there is nothing. */
-function prove(
-  program: PieceProgram,
-  priced: Priced,
-  usual: Counts,
-  best: BestSolution,
-  ceiling: number,
-  from: number,
-): number {
-  const effort: Effort = { steps: 0, most: PROOF_STEPS }
+function prove({ program, priced, usual, best, ceiling, share }: Combining, from: number): number {
+  const effort: Effort = { steps: 0, most: PROOF_STEPS * share }
   let atLeast = from
   while (atLeast < best.cost && atLeast < Number.POSITIVE_INFINITY) {
     // With no solution yet, the first question is whether there is any.
