@@ -195,6 +195,8 @@ describe('a month-end', () => {
     const questions = page.locator('.question')
     const asked = await questions.allInnerTexts()
     expect(asked.some((q) => q.includes('10.00'))).toBe(true)
+    // Another order of that shop could be meant: it can be said.
+    expect(await questions.getByRole('button', { name: /^It is the order at tallow-and-twine/ }).count()).toBe(1)
     const before = await questions.count()
     await questions
       .filter({ hasText: t('match_part_of', { of: text(amount(scene.refunded)) }) })
