@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView, Look } from '../src/background/protocol.ts'
 import { BookState } from '../src/ui/book-state.tsx'
 import { showDesk } from '../src/ui/browser.ts'
+import { Unconfirmed } from '../src/ui/checkout/unconfirmed.tsx'
 import { DemoBand } from '../src/ui/demo-band.tsx'
 import { Glance } from '../src/ui/glance/glance.tsx'
 import { Masthead } from '../src/ui/masthead.tsx'
@@ -45,7 +46,10 @@ export function ReadyPage(props: {
         {page === 'order' ? (
           <OrderPage tab={tab} view={view} order={order} onChanged={props.onChanged} />
         ) : (
-          <Glance view={view} onLook={props.onLook} />
+          <>
+            {order && <Unconfirmed view={view} orders={order.unconfirmed} page={null} onDone={props.onChanged} />}
+            <Glance view={view} onLook={props.onLook} />
+          </>
         )}
       </main>
     </>
@@ -53,7 +57,7 @@ export function ReadyPage(props: {
 }
 
 /** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or an order has a tag. */
-function isAboutAnOrder({ page, tag, unconfirmed }: CheckoutLook): boolean {
-  if (tag || unconfirmed.length > 0) return true
+function isAboutAnOrder({ page, tag }: CheckoutLook): boolean {
+  if (tag) return true
   return page !== null && (page.stage === 'cart' || page.stage === 'checkout' || page.total !== null)
 }

@@ -22,6 +22,11 @@ const compiler = [
 ]
 execFileSync(process.execPath, compiler, { stdio: 'inherit' })
 
+const tsx = at('node_modules/tsx/dist/cli.mjs')
+execFileSync(process.execPath, [tsx, at('scripts/write-schema.ts'), `${next}/library/book-file.schema.json`], {
+  stdio: 'inherit',
+})
+
 const shared = { root, configFile: false, logLevel: 'warn', publicDir: false }
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } }
 

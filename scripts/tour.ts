@@ -17,6 +17,7 @@ import {
 } from '../tests/browser/guarded-shop.ts'
 import { picture } from '../tests/browser/pictures.ts'
 import { words } from '../tests/browser/words.ts'
+import { walkOrderLives } from './tour-orders.ts'
 
 const headed = process.argv.includes('--headed')
 const shop = await startDemoShop()
@@ -50,6 +51,7 @@ async function walk(): Promise<void> {
   await warned(extension)
   await undo(extension)
   await workerKilled(extension)
+  await walkOrderLives(extension, shop, tell)
   await extension.close()
   await shop.close()
   console.log('Pictures of every step are in shots/.')

@@ -3,6 +3,7 @@ import messages from '../src/locales/en/messages.json' with { type: 'json' }
 import monthend from '../src/locales/en/monthend.json' with { type: 'json' }
 import orders from '../src/locales/en/orders.json' with { type: 'json' }
 import plan from '../src/locales/en/plan.json' with { type: 'json' }
+import safe from '../src/locales/en/safe.json' with { type: 'json' }
 
 /** A text and its note for translators. */
 interface Message {
@@ -17,6 +18,7 @@ export const messageFiles: Readonly<Record<string, Readonly<Record<string, Messa
   orders,
   plan,
   monthend,
+  safe,
 }
 
 /** All English messages by key. */

@@ -100,10 +100,16 @@ export function orderLives(
     ago: 3,
     make: (b, s, o) => expectRefund(b, s, o, cad(4_850)),
   })
-  live(abroad, 20, confirmed(20, 'LL 88-2'), {
-    ago: 17,
-    make: (b, s, o) => chargeOrder(b, s, o, cad(5_771), undefined, { foreign: money('EUR', '38.00') }),
-  })
+  live(
+    abroad,
+    20,
+    confirmed(20, 'LL 88-2'),
+    {
+      ago: 17,
+      make: (b, s, o) => chargeOrder(b, s, o, cad(5_771), undefined, { foreign: money('EUR', '38.00') }),
+    },
+    { ago: 17, make: (b, s, o) => releaseOrder(b, s, o, 'complete') },
+  )
   live(one('millrace-larder.example', 5_290, groceries, '10'), 13, confirmed(13, 'ML-5502'), charged(12, 5_412), {
     ago: 12,
     make: (b, s, o) => releaseOrder(b, s, o, 'complete'),

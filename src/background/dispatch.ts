@@ -31,6 +31,7 @@ import { bring, fought, held, hello, panel, placed, seen } from './page-commands
 import { addPayday, addSheetLines, savePlanning, savePotPlan, undoPayday } from './plan-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
 import { Refusal } from './refusal.ts'
+import { bookSettings, eraseHousehold, stage, takeStaged } from './restore-commands.ts'
 import { envelope, ownRequests, pageRequests } from './schemas.ts'
 import type { Sender } from './sender.ts'
 import { unwatchShop, watchShop } from './shop-commands.ts'
@@ -45,6 +46,10 @@ type PageTable = { [C in keyof PageCommands]: Handler<Shop> }
 const own: OwnTable = {
   'book.look': command(ownRequests['book.look'], (context) => look(context)),
   'book.entries': command(ownRequests['book.entries'], (context, ask) => context.keeper.entriesFrom(ask.from)),
+  'book.settings': command(ownRequests['book.settings'], bookSettings),
+  'restore.stage': command(ownRequests['restore.stage'], stage),
+  'restore.take': command(ownRequests['restore.take'], takeStaged),
+  'household.erase': command(ownRequests['household.erase'], eraseHousehold),
   'household.create': command(ownRequests['household.create'], createHousehold),
   'household.demo': command(ownRequests['household.demo'], createDemo),
   'household.leave-demo': command(ownRequests['household.leave-demo'], leaveDemo),

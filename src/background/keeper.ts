@@ -27,9 +27,10 @@ import {
   StoreError,
   segmentKeys,
   segmentOf,
+  stagedKey,
 } from './store.ts'
 import { addDaysTo } from './today.ts'
-import { clearOld, commit, newKept, writeWhole } from './write-store.ts'
+import { clearOld, commit, newKept, writeItems, writeWhole } from './write-store.ts'
 
 /** The household as the worker holds it between commands; all of it can be read again from the store. */
 export type Held =
@@ -144,17 +145,38 @@ export class Keeper {
   }
 
   /**
-   * Puts another book in the place of the one kept, whole: a restored or merged one.
+   * Puts another book in the place of the one kept, whole: a restored or joined one. Where none is kept, or the one kept
+   * is damaged, it is the first. A household's device stays its own.
    *
    * @throws StoreError `store-full`, `store-failed`: then the old one stands
    */
-  replace(book: Book, ledger: Partial<Ledger & Pick<Head, 'device'>>): Promise<void> {
+  replace(book: Book, device: Head['device'], settings: Settings): Promise<void> {
     return this.lock(async () => {
-      const { kept } = await this.ready()
-      const written = await writeWhole(this.area, kept, book, ledger)
+      const held = await this.look()
+      const isReady = held.status === 'ready'
+      const kept = isReady ? held.kept : await this.#besideAll(device, settings)
+      // Open orders of the old book are not those of the new one, although some may be in both.
+      const written = await writeWhole(this.area, kept, book, isReady ? { settings, tags: {} } : { settings })
+      await this.marker.write(true)
       this.#hold(written, this.#open(written))
       await clearOld(this.area, written.head)
     })
+  }
+
+  /** Lays a part of a book to be restored beside the one kept. Part 0 clears parts from before. */
+  stage(part: number, entries: readonly Entry[]): Promise<void> {
+    return this.lock(async () => {
+      if (part === 0) {
+        const old = Object.keys(await this.area.get(null)).filter((key) => key.startsWith(stagedKey(0).slice(0, -1)))
+        if (old.length > 0) await this.area.remove(old)
+      }
+      await writeItems(this.area, { [stagedKey(part)]: entries })
+    })
+  }
+
+  /** The parts laid down, as they lie there. */
+  staged(parts: number): Promise<Record<string, unknown>> {
+    return this.area.get(Array.from({ length: parts }, (_, part) => stagedKey(part)))
   }
 
   /** Forgets everything. */
@@ -225,6 +247,13 @@ export class Keeper {
       await clearOld(this.area, now.head)
       return !differ && gaps.length === 0
     })
+  }
+
+  /** A new household under a series that nothing lies under, where what is there cannot be read. */
+  async #besideAll(device: Head['device'], settings: Settings): Promise<Kept> {
+    const fresh = await newKept(device, settings)
+    const series = Object.keys(await this.area.get(null)).map((key) => Number(key.split(':')[1]))
+    return { ...fresh, head: { ...fresh.head, series: Math.max(0, ...series.filter(Number.isInteger)) } }
   }
 
   async #load(): Promise<Held> {

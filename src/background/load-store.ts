@@ -1,7 +1,6 @@
 import * as z from 'zod/mini'
 import type { Entry } from '../index.ts'
 import type { Marker } from './marker.ts'
-import { storedEntry, storedHead, storedSegment } from './schemas.ts'
 import {
   carriedDigest,
   carriedKey,
@@ -18,6 +17,7 @@ import {
   segmentKey,
   segmentKeys,
 } from './store.ts'
+import { storedEntry, storedHead, storedSegment } from './stored-schemas.ts'
 import { upgrade } from './upgrade-store.ts'
 
 export type Loaded =

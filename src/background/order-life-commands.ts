@@ -12,9 +12,11 @@ import {
   type EntryId,
   expectRefund,
   findEntry,
+  findOrder,
   holdInstalment,
   holdOrder,
   money,
+  type OrderId,
   ofMinor,
   orderState,
   type Renewal,
@@ -25,10 +27,12 @@ import {
   workOut,
 } from '../index.ts'
 import type { Context } from './context.ts'
+import { tellGates } from './gate-mail.ts'
 import { potAmounts, wishFrom } from './order-wish.ts'
 import type { ChargeReply, OwnCommands, Weighed } from './protocol.ts'
+import { shopOf } from './shop-host.ts'
 import { stampOn, stampToday } from './stamp.ts'
-import type { Settings } from './store.ts'
+import type { Kept, Settings } from './store.ts'
 
 type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
 type Nothing = Record<never, never>
@@ -55,19 +59,24 @@ export async function weigh(context: Context, ask: Ask<'order.weigh'>): Promise<
 }
 
 /** Notes that an order went through. @throws BookError, MoneyError */
-export function confirm(context: Context, ask: Ask<'order.confirm'>): Promise<OwnCommands['order.confirm']['answer']> {
-  return context.keeper.write((kept, book) => {
+export async function confirm(
+  context: Context,
+  ask: Ask<'order.confirm'>,
+): Promise<OwnCommands['order.confirm']['answer']> {
+  const reply = await context.keeper.writeOnWhole<OwnCommands['order.confirm']['answer']>((kept, book) => {
     if (findEntry(book, ask.id)) return { change: {}, answer: { kind: 'confirmed' } }
     const asked = orderState(book, ask.order).details.foreign?.currency ?? book.household.currency
     const answer = confirmOrder(book, stampToday(context, kept, book, ask.id), ask.order, {
       ...(ask.number === null ? {} : { number: ask.number }),
       ...(ask.total === null ? {} : { total: money(asked, ask.total) }),
     })
-    return {
-      change: { entries: answer.kind === 'confirmed' ? [answer.entry] : [] },
-      answer: { kind: answer.kind },
-    }
+    const said = { kind: answer.kind }
+    if (answer.kind === 'other-order') return { change: {}, answer: said }
+    const ledger = { tags: withoutTag(kept.head.tags, ask.order) }
+    return { change: { entries: answer.kind === 'confirmed' ? [answer.entry] : [], ledger }, answer: said }
   })
+  await tellWatched(context, ask.order)
+  return reply
 }
 
 /** What the card charged; above the hold only with the person's word for it. @throws BookError, MoneyError */
@@ -115,8 +124,27 @@ export function chargeUntagged(context: Context, ask: Ask<'order.charge-untagged
 }
 
 /** Lets the rest of a hold go. @throws BookError */
-export function release(context: Context, ask: Ask<'order.release'>): Promise<Nothing> {
-  return once(context, ask.id, (book, stamp) => releaseOrder(book, stamp, ask.order, ask.why))
+export async function release(context: Context, ask: Ask<'order.release'>): Promise<Nothing> {
+  await context.keeper.write((kept, book) => {
+    if (findEntry(book, ask.id)) return { change: {}, answer: null }
+    const entry = releaseOrder(book, stampToday(context, kept, book, ask.id), ask.order, ask.why)
+    return { change: { entries: [entry], ledger: { tags: withoutTag(kept.head.tags, ask.order) } }, answer: null }
+  })
+  await tellWatched(context, ask.order)
+  return {}
+}
+
+/** An order that is seen through is no open tag any more: the shop's next order is another one. */
+function withoutTag(tags: Kept['head']['tags'], order: OrderId): Kept['head']['tags'] {
+  return Object.fromEntries(Object.entries(tags).filter(([, tag]) => tag.order !== order))
+}
+
+async function tellWatched(context: Context, order: OrderId): Promise<void> {
+  const { kept, book } = await context.keeper.ready()
+  const shop = findOrder(book, order)?.shop
+  for (const origin of kept.head.watched) {
+    if (shopOf(origin) === shop) await tellGates(origin, shop === undefined ? undefined : kept.head.tags[shop])
+  }
 }
 
 /** Holds the next instalment. @throws BookError */

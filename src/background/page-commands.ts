@@ -96,7 +96,10 @@ export async function fought(context: Context, sender: Shop): Promise<Record<nev
  * before (the same page opened again) says nothing about the new one.
  */
 async function closeTheCircle(context: Context, shop: string, page: SeenPage): Promise<void> {
-  await context.keeper.write(({ head }, book) => {
+  const { kept } = await context.keeper.ready()
+  if (!kept.head.tags[shop]?.placedAt) return
+  // An order number may be an old order's: all of the book is looked through.
+  await context.keeper.writeOnWhole(({ head }, book) => {
     const { [shop]: tag, ...tags } = head.tags
     if (!tag || tag.placedAt === null) return { change: {}, answer: null }
     const number = page.orderNumber?.trim().slice(0, LONGEST_NUMBER) ?? ''

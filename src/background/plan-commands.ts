@@ -16,12 +16,14 @@ import {
   receivePay,
   reverse,
   type Sides,
+  type Stamp,
   spendFrom,
 } from '../index.ts'
 import type { Context } from './context.ts'
 import type { PlanCommands, SheetLineText } from './plan-protocol.ts'
 import type { Look } from './protocol.ts'
 import { amountOf } from './settings.ts'
+import { stampOn, stampToday } from './stamp.ts'
 import type { Settings } from './store.ts'
 import { look } from './view.ts'
 
@@ -73,12 +75,12 @@ export async function addPayday(context: Context, ask: Ask<'fill.plan'>): Promis
   await context.keeper.write((kept, book) => {
     const { household } = book
     const { currency } = household
-    const stamp = (id: EntryId) => ({ id, device: kept.head.device, date: ask.date })
+    const stamp = (id: EntryId) => stampOn(context, kept, book, id, ask.date)
     const entries: Entry[] = []
     const enter = (made: Entry): void => {
       const known = findEntry(book, made.id)
       if (!known) entries.push(made)
-      else if (JSON.stringify(known) !== JSON.stringify(made)) {
+      else if (JSON.stringify(known.postings) !== JSON.stringify(made.postings)) {
         const what = 'This payday is in the book already, with other amounts. Look at it before you enter it again.'
         throw new BookError('id-reused', what)
       }
@@ -102,13 +104,12 @@ export async function addPayday(context: Context, ask: Ask<'fill.plan'>): Promis
 
 /** Takes a whole payday back, the latest of it first. @throws BookError `unknown-entry` when nothing of it stands */
 export async function undoPayday(context: Context, ask: Ask<'payday.undo'>): Promise<Look> {
-  await context.keeper.write((kept, book) => {
+  await context.keeper.writeOnWhole((kept, book) => {
     if (ask.ids.some((id) => findEntry(book, id))) return { change: {}, answer: null }
     const standing = paydayEntries(book, ask.payday).reverse()
     if (standing.length === 0) {
       throw new BookError('unknown-entry', 'Nothing of this payday stands any more, so there is nothing to take back.')
     }
-    const date = context.today(book.household.timeZone)
     const entries: Entry[] = []
     let next = book
     for (const [index, target] of standing.entries()) {
@@ -116,7 +117,7 @@ export async function undoPayday(context: Context, ask: Ask<'payday.undo'>): Pro
       if (id === undefined) {
         throw new BookError('bad-id', `This payday has ${standing.length} entries; ${ask.ids.length} ids are too few.`)
       }
-      const entry = reverse(next, { id, device: kept.head.device, date }, target.id)
+      const entry = reverse(next, stampToday(context, kept, book, id), target.id)
       entries.push(entry)
       next = append(next, entry)
     }
@@ -136,18 +137,18 @@ export async function addSheetLines(context: Context, ask: Ask<'sheet.add'>): Pr
   await context.keeper.write((kept, book) => {
     const entries = ask.lines
       .filter((line) => !findEntry(book, line.id))
-      .map((line) => lineEntry(book, line, kept.head.device))
+      .map((line) => lineEntry(book, line, stampOn(context, kept, book, line.id, line.date)))
     return { change: { entries }, answer: null }
   })
   return look(context)
 }
 
-function lineEntry(book: Book, line: SheetLineText, device: Entry['device']): Entry {
+function lineEntry(book: Book, line: SheetLineText, stamp: Stamp): Entry {
   const { household } = book
-  const { id, date, pot, side, way, purpose } = line
+  const { pot, side, way, purpose } = line
   const amount = money(household.currency, line.amount)
-  if (way === 'out') return spendFrom(household, { id, device, date }, pot, side, amount, purpose)
+  if (way === 'out') return spendFrom(household, stamp, pot, side, amount, purpose)
   const sides: Sides = side === 'cash' ? { cash: amount } : { card: amount }
   const note = purpose.trim()
-  return fillPot(household, { id, device, date, ...(note === '' ? {} : { note }) }, pot, sides, 'outside')
+  return fillPot(household, { ...stamp, ...(note === '' ? {} : { note }) }, pot, sides, 'outside')
 }

@@ -23,6 +23,7 @@ import type {
 } from '../index.ts'
 import type { MonthendCommands, StatementMemory } from './monthend-protocol.ts'
 import type { PlanCommands } from './plan-protocol.ts'
+import type { RestoreCommands } from './restore-protocol.ts'
 import type { Damage } from './store.ts'
 
 /*
@@ -234,7 +235,7 @@ export type TagReply =
   | { readonly kind: 'unchanged' | 'needs-reason' | 'blocked'; readonly verdict: Verdict }
 
 /** Commands of our own pages. Ids are made by the page before it asks, so a retry is harmless. */
-export interface OwnCommands extends PlanCommands, MonthendCommands {
+export interface OwnCommands extends RestoreCommands, PlanCommands, MonthendCommands {
   'book.look': { ask: Record<never, never>; answer: Look }
   /**
    * Entries in the order the book took them in, from a place on, as many as one message carries well. `next` is the place

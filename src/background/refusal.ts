@@ -2,7 +2,7 @@
 export class Refusal extends Error {
   override readonly name = 'Refusal'
   constructor(
-    readonly code: 'unknown-nonce' | 'unread-page' | 'no-tag' | 'no-permission',
+    readonly code: 'restore-incomplete' | 'unknown-nonce' | 'unread-page' | 'no-tag' | 'no-permission',
     message: string,
   ) {
     super(message)

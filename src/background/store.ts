@@ -2,7 +2,7 @@ import type * as z from 'zod/mini'
 import type { Entry } from '../index.ts'
 import { canonical } from './canonical.ts'
 import { sha256 } from './digest.ts'
-import type { storedHead } from './schemas.ts'
+import type { storedHead } from './stored-schemas.ts'
 
 /*
  * How the book lies in storage.local:
@@ -67,6 +67,9 @@ export const PREFIX = 'tillside:'
 export const HEAD = `${PREFIX}head`
 export const carriedKey = (series: number): string => `${PREFIX}${series}:carried`
 export const segmentKey = (series: number, n: number): string => `${PREFIX}${series}:${String(n).padStart(6, '0')}`
+
+/** Where a part of a book lies that is to be restored. */
+export const stagedKey = (part: number): string => `${PREFIX}staged:${part}`
 
 /** The keys of segments from one number to another, both included. */
 export function segmentKeys(series: number, from: number, to: number): string[] {

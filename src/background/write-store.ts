@@ -69,7 +69,7 @@ export async function commit(
   const items: Record<string, unknown> = { [HEAD]: head }
   for (const [n, segment] of grown.touched) items[segmentKey(head.series, n)] = segment
   if (slid.carried !== kept.carried) items[carriedKey(head.series)] = slid.carried
-  await write(area, items)
+  await writeItems(area, items)
   return { head, carried: slid.carried, window: slid.window }
 }
 
@@ -93,14 +93,14 @@ export async function writeWhole(
   let next: Kept = { head: { ...head, first: 1, firstBefore: '' }, carried: [], window: [] }
   for (let from = 0; from < entries.length; from += SEGMENTS_A_WRITE * SEGMENT_SIZE) {
     const grown = await grow(next, entries.slice(from, from + SEGMENTS_A_WRITE * SEGMENT_SIZE))
-    await write(area, Object.fromEntries([...grown.touched].map(([n, s]) => [segmentKey(series, n), s])))
+    await writeItems(area, Object.fromEntries([...grown.touched].map(([n, s]) => [segmentKey(series, n), s])))
     onProgress?.(grown.head.entries)
     next = grown
   }
   const slid = await slide(next, book)
   const { sum: __, ...unsigned } = slid.head
   head = await signHead({ ...unsigned, sums: sumsOf(book), generation: before.generation + 1 })
-  await write(area, { [carriedKey(series)]: slid.carried, [HEAD]: head })
+  await writeItems(area, { [carriedKey(series)]: slid.carried, [HEAD]: head })
   return { head, carried: slid.carried, window: slid.window }
 }
 
@@ -161,7 +161,8 @@ async function slide(kept: Kept, book: Book): Promise<Kept> {
   return { head: next, carried, window: window.slice(start) }
 }
 
-async function write(area: StorageArea, items: Record<string, unknown>): Promise<void> {
+/** One `set()`. @throws StoreError `store-full`, `store-failed`: nothing was written */
+export async function writeItems(area: StorageArea, items: Record<string, unknown>): Promise<void> {
   try {
     await area.set(items)
   } catch (cause) {

@@ -48,7 +48,10 @@ export interface EntryBase {
   readonly note?: string
   /** Identity of the statement line this entry was posted from, so that no line is posted twice. */
   readonly line?: string
-  /** The day it really happened when that day lies in a closed month; `date` is then in the open month. */
+  /**
+   * The day it really happened, where `date` is another: of a closed month, `date` is in the open one; a sweep is dated at
+   * the end of the month it belongs to.
+   */
   readonly happened?: CalendarDate
 }
 

@@ -13,7 +13,7 @@ export interface AccountSummary {
   readonly name: string
   /** In minor units; a credit card's debt is negative. */
   readonly balance: number
-  /** The last day up to which a statement agreed with the book; null when none did. */
+  /** The last day up to which a statement agreed with the book when the month was closed; null when none did. */
   readonly agreedOn: CalendarDate | null
 }
 
@@ -47,7 +47,7 @@ export function summarise(book: Book, month: Month): MonthSummary {
       account: account.id,
       name: account.name,
       balance: balanceAt(book, placeOf(account), month.to),
-      agreedOn: lastAgreed(book, account.id, month.to),
+      agreedOn: lastAgreed(book, account.id),
     })),
   }
 }
@@ -64,10 +64,11 @@ export function digestOf(summary: MonthSummary): string {
   return bytesToHex(sha256(utf8ToBytes(canonical({ ...summary, pots, accounts }))))
 }
 
-function lastAgreed(book: Book, account: AccountId, to: CalendarDate): CalendarDate | null {
+/** A statement that closes after the month proves the month as well. */
+function lastAgreed(book: Book, account: AccountId): CalendarDate | null {
   let last: CalendarDate | null = null
   for (const entry of entriesOf(book)) {
-    if (entry.kind !== 'agree' || entry.account !== account || entry.on > to || isReversed(book, entry.id)) continue
+    if (entry.kind !== 'agree' || entry.account !== account || isReversed(book, entry.id)) continue
     if (last === null || entry.on > last) last = entry.on
   }
   return last

@@ -18,13 +18,14 @@ export type OrderSign =
   | 'instalment-ahead'
   | 'refund-expected'
 
-/** Every order that stands, the latest first. */
+/** Every order that stands, the latest day first; of one day, the one entered last. */
 export function allOrders(book: Book): OrderState[] {
   return orderEntries(book)
     .filter((entry) => !isReversed(book, entry.id))
     .map((entry) => findOrder(book, entry.order))
     .filter((state) => state !== null)
     .reverse()
+    .sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))
 }
 
 /** What an order waits for on a day. */

@@ -68,13 +68,13 @@ function isDays(line: StoryLine): boolean {
   return line.code === 'renewal' || line.code.startsWith('instalments-')
 }
 
-/** "Groceries 18.90 and Household things 12.30" */
+/** "Groceries 18.90 and Household things 12.30"; of one pot the name alone, for its amount was said. */
 function linesText(household: Household, line: StoryLine, speech: Speech): string {
-  const parts = line.lines
-    .filter((l) => l.amount !== 0)
-    .map(
-      (l) => `${findPot(household, l.pot).name} ${formatAmount(ofMinor(household.currency, l.amount), speech.locale)}`,
-    )
+  const used = line.lines.filter((l) => l.amount !== 0)
+  const parts = used.map(({ pot, amount }) => {
+    const { name } = findPot(household, pot)
+    return used.length === 1 ? name : `${name} ${formatAmount(ofMinor(household.currency, amount), speech.locale)}`
+  })
   return new Intl.ListFormat(speech.locale, { type: 'conjunction' }).format(parts)
 }
 

@@ -17,7 +17,7 @@ import { entryBase, placeOf, takeAmount } from './posting.ts'
  *
  * @param stamp `date` is today; the entry is dated the month's last day
  * @param account the bank account the card side lies in; the household's first without it
- * @throws BookError `month-closed`, `month-not-over`, `unknown-pot`, `unknown-account`, `archived-pot`, `wrong-side`,
+ * @throws BookError `month-closed`, `month-not-over`, `unknown-pot`, `unknown-account`, `archived-pot`,
  *   `bad-amount` (nothing, or more than is left), `bad-lines` (to itself, or to a bank account), `bad-reason` (a debt
  *   without a name)
  */
@@ -42,18 +42,26 @@ export function sweepPot(
   const cash = sides.cash ? takeAmount(household, sides.cash) : 0
   const card = sides.card ? takeAmount(household, sides.card) : 0
   checkLeft(book, month, pot, cash, card)
-  const { place, purposes, places } = target(book, pot, to, cash, card, account)
+  const { purposes, places } = target(book, pot, to, cash, card, account)
+  const bank = placeOf(findAccount(household, account))
   const base = entryBase(
-    { ...stamp, date: last },
+    // It belongs to the month; the money moves on the day of closing, which is what a bank's statement shows.
+    { ...stamp, date: last, ...(stamp.date === last ? {} : { happened: stamp.date }) },
     [{ account: `cash:${pot}`, amount: -cash }, { account: `card:${pot}`, amount: -card }, ...purposes],
-    place ? [{ account: 'notes', amount: -cash }, { account: place, amount: -card }, ...places] : [],
+    joined([{ account: 'notes', amount: -cash }, { account: bank, amount: -card }, ...places]),
   )
   return { ...base, kind: 'sweep', pot, to, month }
 }
 
+/** One posting for each place: what only changes its pot stays where it is. */
+function joined(places: readonly Posting<PlaceAccount>[]): Posting<PlaceAccount>[] {
+  const sums = new Map<PlaceAccount, number>()
+  for (const { account, amount } of places) sums.set(account, (sums.get(account) ?? 0) + amount)
+  return [...sums].map(([account, amount]) => ({ account, amount }))
+}
+
+/** Where the money arrives, by purpose and by place. */
 interface Side {
-  /** The account the card side leaves; null when the money stays in the household's envelopes and accounts. */
-  readonly place: PlaceAccount | null
   readonly purposes: readonly Posting<PurposeAccount>[]
   readonly places: readonly Posting<PlaceAccount>[]
 }
@@ -64,21 +72,18 @@ function target(book: Book, from: PotId, to: SweepTarget, cash: number, card: nu
     const pot = findPot(household, to.pot)
     if (pot.id === from) throw new BookError('bad-lines', `${pot.name} cannot be swept into itself. Leave it as it is.`)
     if (pot.archived) throw new BookError('archived-pot', `${pot.name} is archived. Choose another pot.`)
-    for (const [side, amount] of [['cash', cash] as const, ['card', card] as const]) {
-      if (amount > 0 && !hasSide(pot, side)) {
-        throw new BookError(
-          'wrong-side',
-          `${pot.name} keeps no ${side} side. Settle the notes first, or sweep the other.`,
-        )
-      }
-    }
+    // A side the pot does not keep is brought to the bank, or drawn from it.
+    const notes = hasSide(pot, 'cash') ? (hasSide(pot, 'card') ? cash : cash + card) : 0
     const purposes = [
-      { account: `cash:${pot.id}` as const, amount: cash },
-      { account: `card:${pot.id}` as const, amount: card },
+      { account: `cash:${pot.id}` as const, amount: notes },
+      { account: `card:${pot.id}` as const, amount: cash + card - notes },
     ]
-    return { place: null, purposes, places: [] }
+    const places = [
+      { account: 'notes' as const, amount: notes },
+      { account: placeOf(findAccount(household, account)), amount: cash + card - notes },
+    ]
+    return { purposes, places }
   }
-  const bank = findAccount(household, account)
   const sum = cash + card
   if ('account' in to) {
     const credit = findAccount(household, to.account)
@@ -86,14 +91,12 @@ function target(book: Book, from: PotId, to: SweepTarget, cash: number, card: nu
       throw new BookError('bad-lines', `${credit.name} is no credit card, so it has no debt to sweep to.`)
     }
     return {
-      place: placeOf(bank),
       purposes: [{ account: 'unplaced', amount: sum }],
       places: [{ account: placeOf(credit), amount: sum }],
     }
   }
   if (to.debt.trim() === '') throw new BookError('bad-reason', 'Name the debt this leftover goes to.')
   return {
-    place: placeOf(bank),
     purposes: [{ account: 'outside', amount: sum }],
     places: [{ account: 'world', amount: sum }],
   }

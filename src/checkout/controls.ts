@@ -4,7 +4,7 @@ import { lex } from './lexer.ts'
 import type { ControlKind } from './lexicon/index.ts'
 import type { PageText } from './page-text.ts'
 import type { Sight } from './sight.ts'
-import { controlKinds, type Vocabulary } from './vocabulary.ts'
+import { controlKinds, oncePerText, type Vocabulary } from './vocabulary.ts'
 import { plain, tidy } from './words.ts'
 
 /** A control that can be seen, with what its own words say. */
@@ -52,6 +52,8 @@ export function controlKind(label: string, words: Vocabulary): ControlKind | nul
   return start?.kind === 'other' ? 'other' : (best?.kind ?? null)
 }
 
+const kindOnce = oncePerText(controlKind)
+
 function withoutMoney(label: string): string {
   if (!/[\p{Nd}\p{Sc}]/u.test(label)) return label
   return lex(label)
@@ -63,13 +65,11 @@ function withoutMoney(label: string): string {
 /** Every control of the page whose words say something known. Controls that are hidden or disabled are left out. */
 export function readControls(page: PageText, words: Vocabulary, sight: Sight): Control[] {
   const found: Control[] = []
-  const kinds = new Map<string, ControlKind | null>()
   const asked = new Map<ControlKind, number>()
   for (const [index, box] of page.controls.slice(0, MOST_CONTROLS).entries()) {
     const { element } = box
     const label = ownWords(page, box)
-    if (!kinds.has(label)) kinds.set(label, label === '' ? null : controlKind(label, words))
-    const kind = kinds.get(label)
+    const kind = label === '' ? null : kindOnce(label, words)
     if (!kind) continue
     if (kind !== 'other' && kind !== 'addToCart') {
       const count = asked.get(kind) ?? 0
@@ -123,6 +123,11 @@ function holdsParts(page: PageText, outer: Box): boolean {
 
 /** The control's accessible name as far as it is its own: what it shows, else what its label attributes say. */
 function ownWords(page: PageText, box: Box): string {
+  box.own ??= wordsOf(page, box)
+  return box.own
+}
+
+function wordsOf(page: PageText, box: Box): string {
   const { element } = box
   if (box.to - box.from > 12) return ''
   const shown = page.leaves.slice(box.from, box.to).map((leaf) => leaf.text)

@@ -19,7 +19,7 @@ export function countIn(text: string, words: Vocabulary): { quantity: number; na
 function quantityIn(text: string, words: Vocabulary): number | null {
   // `3x de` before an amount counts payments.
   if (PAYMENTS.test(text)) return null
-  const times = TIMES.exec(text)
+  const times = /[x×(（]/.test(text) ? TIMES.exec(text) : null
   const number = times?.slice(1).find((group) => group !== undefined)
   if (number) return whole(number)
   const named = words.quantity.first(plain(text))

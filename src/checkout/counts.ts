@@ -1,9 +1,10 @@
 import { type Box, boxNamed } from './box.ts'
 import { whole } from './count-words.ts'
-import { attribute, attributeNames, isInput, isSelect, ownNames } from './dom.ts'
+import { attribute, isInput, isSelect, ownNames } from './dom.ts'
 import type { Liveness } from './liveness.ts'
 import { notesOf } from './notes.ts'
 import type { PageCurrency } from './page-currency.ts'
+import { trait } from './page-elements.ts'
 import type { PageText } from './page-text.ts'
 import type { Pricer } from './pricer.ts'
 import type { Row } from './rows.ts'
@@ -47,9 +48,9 @@ export function countsInFields({ page }: ItemContext): Count[] {
     const field = box.element
     // A field without a name counts only if it takes numbers.
     const named =
-      attributeNames(field).length > 0 &&
+      (box.traits & trait.attributed) !== 0 &&
       COUNT_FIELDS.test(`${ownNames(field)} ${attribute(field, 'aria-label') ?? ''}`)
-    if (!named && !isInput(field)) continue
+    if (!named && box.name !== 'input') continue
     const value = isInput(field) ? field.value : isSelect(field) ? (field.options[field.selectedIndex]?.text ?? '') : ''
     const counting = isInput(field) ? field.type === 'number' || (named && field.type !== 'radio') : named
     const quantity = /^\d{1,3}$/.test(tidy(value)) ? whole(tidy(value)) : null
@@ -64,7 +65,7 @@ export function countsInTables(context: ItemContext, summary: ReadonlySet<number
   const headings = new Map<Box, readonly boolean[]>()
   for (const [index, item] of context.stream.items.entries()) {
     const text = item.kind === 'words' ? item.text : item.bare === 'integer' ? item.number : ''
-    if (summary.has(index) || !/^\d{1,3}$/.test(text)) continue
+    if (text.length > 3 || summary.has(index) || !/^\d{1,3}$/.test(text)) continue
     const cell = boxNamed(item.box, 'td', MOST_CLIMBS)
     const row = cell && boxNamed(cell, 'tr', MOST_CLIMBS)
     const table = row && boxNamed(row, 'table', MOST_CLIMBS)

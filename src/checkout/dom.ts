@@ -35,7 +35,8 @@ function typeOf(node: Node): unknown {
 
 /** What kind of node it is: 1 an element, 3 a text, 9 a document, 11 a shadow root. */
 export function kindOf(node: Node): number {
-  if (typeof node.nodeType === 'number') return node.nodeType
+  const own: unknown = node.nodeType
+  if (typeof own === 'number') return own
   const kind = natural(node, 'nodeType')
   return typeof kind === 'number' ? kind : 0
 }
@@ -52,7 +53,8 @@ export function isText(node: Node): node is Text {
 
 /** The element's own name: `button`, `td`. */
 export function nameOf(element: Element): string {
-  if (typeof element.localName === 'string') return element.localName
+  const own: unknown = element.localName
+  if (typeof own === 'string') return own
   const name = natural(element, 'localName')
   return typeof name === 'string' ? name : ''
 }

@@ -56,7 +56,7 @@ function readOne(tokens: readonly PlacedToken[], at: number, end: number): Find 
   let next = head.next
   for (let taken = 1; taken > 0 && next < end; next += taken) taken = extend(tokens, next, end, amount)
   const bare = amount.marks.length > 0 ? 'no' : bareness(tokens, head.start, next, amount)
-  if (isGarbled(tokens[next - 1], next < end ? tokens[next] : undefined)) return null
+  if (isGarbled(tokens, next, end)) return null
   const percent = next < end && tokens[next]?.kind === 'percent' && tokens[next]?.reach !== 9
   return bare === null || percent
     ? null

@@ -18,29 +18,81 @@ const NUMBER = String.raw`\d+(?:[ .]\d{3})*:(?:\d\d(?= ?(?:[Kk][Rr]|SEK)(?![\p{L
 const SYMBOL = String.raw`(?:\p{L}{1,4}[.\-]?)?\p{Sc}(?: ?[A-Z]{2,3}(?![\p{L}\d]))?`
 // A Hebrew abbreviation has its quotation mark inside: ש"ח.
 const WORD = String.raw`[\p{L}\p{M}](?:[\p{L}\p{M}'’./\-]|["״](?=[א-ת]))*`
-const TOKEN = new RegExp(`(${NUMBER})|(${SYMBOL})|(${WORD})|([-–—+])|([([（])|([)\\]）])|(%)|([.,٫])|(\\S)`, 'gu')
+const NUMBER_HERE = new RegExp(NUMBER, 'yu')
+const SYMBOL_HERE = new RegExp(SYMBOL, 'yu')
+const WORD_HERE = new RegExp(WORD, 'yu')
+const SIGN_HERE = /\S/uy
 const SPACELESS_MONEY = /^[円元圆圓원]/u
 
 /** Whether a text needs to be cut up at all: it has a digit, a currency sign or a bracket, or is as short as a code. */
 export function mayHoldMoney(text: string): boolean {
-  return text.length <= 6 || /[\p{Nd}\p{Sc}([（]/u.test(text)
+  if (text.length <= 6) return true
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at)
+    if (code >= 0x80) return /[\p{Nd}\p{Sc}([（]/u.test(text)
+    if ((code >= 0x30 && code <= 0x39) || code === 0x24 || code === 0x28 || code === 0x5b) return true
+  }
+  return false
 }
 
 /** Cuts a text into tokens, left to right. Linear: every character is looked at by one pattern without nested repeats. */
 export function lex(text: string): Token[] {
   const clean = /^[\x20-\x7e]*$/.test(text) ? text : normalisePrice(text).replace(/\n/gu, ' ')
   const tokens: Token[] = []
-  let end = 0
-  for (const match of clean.matchAll(TOKEN)) {
-    const gap = match.index > end
-    end = match.index + match[0].length
-    const [whole, number, symbol, word, sign, open, close, percent, point] = match
-    if (number !== undefined) tokens.push({ kind: 'number', text: number, gap, money: null })
-    else if (symbol !== undefined) tokens.push(...symbolTokens(symbol, gap))
-    else if (word !== undefined) tokens.push(...wordTokens(word, gap))
-    else tokens.push({ kind: kindOf({ sign, open, close, percent, point }), text: whole, gap, money: null })
+  let gap = false
+  for (let at = 0; at < clean.length; ) {
+    const start = clean.charCodeAt(at)
+    if (start === 0x20) {
+      gap = true
+      at += 1
+      continue
+    }
+    const kind = ASCII_KINDS.get(start)
+    const found: string = kind ? clean.charAt(at) : longest(clean, at, tokens, gap)
+    if (kind) tokens.push({ kind, text: found, gap, money: null })
+    // White space of other kinds is no token.
+    gap = found === ''
+    at += Math.max(1, found.length)
   }
   return joinNames(tokens)
+}
+
+// Signs that are tokens by themselves wherever they stand: most texts are told apart without a pattern.
+const ASCII_KINDS: ReadonlyMap<number, Token['kind']> = new Map(
+  (
+    [
+      ['sign', '-+'],
+      ['open', '(['],
+      ['close', ')]'],
+      ['percent', '%'],
+      ['point', '.,'],
+      ['other', '!"#&\'*/:;<=>?@\\^_`{|}~'],
+    ] as const
+  ).flatMap(([kind, signs]) => Array.from(signs, (sign) => [sign.charCodeAt(0), kind] as const)),
+)
+
+/** Adds the tokens of the longest number, symbol, word or sign that begins at `at`; says the text they were made of. */
+function longest(clean: string, at: number, tokens: Token[], gap: boolean): string {
+  const start = clean.charCodeAt(at)
+  const number = start < 0x30 || (start > 0x39 && start < 0x80) ? null : matchAt(NUMBER_HERE, clean, at)
+  if (number !== null) {
+    tokens.push({ kind: 'number', text: number, gap, money: null })
+    return number
+  }
+  const symbol = matchAt(SYMBOL_HERE, clean, at)
+  const word = symbol === null ? matchAt(WORD_HERE, clean, at) : null
+  if (symbol !== null) tokens.push(...symbolTokens(symbol, gap))
+  else if (word !== null) tokens.push(...wordTokens(word, gap))
+  const found = symbol ?? word
+  if (found !== null) return found
+  const sign = matchAt(SIGN_HERE, clean, at) ?? ''
+  if (sign !== '') tokens.push({ kind: kindOf(sign), text: sign, gap, money: null })
+  return sign
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): string | null {
+  pattern.lastIndex = at
+  return pattern.exec(text)?.[0] ?? null
 }
 
 /** `Canadian dollars`, `US $`: names for money that have a space in them. */
@@ -58,14 +110,11 @@ function joinNames(tokens: readonly Token[]): Token[] {
   return joined
 }
 
-function kindOf(
-  groups: Readonly<Record<'sign' | 'open' | 'close' | 'percent' | 'point', string | undefined>>,
-): Token['kind'] {
-  if (groups.sign) return 'sign'
-  if (groups.open) return 'open'
-  if (groups.close) return 'close'
-  if (groups.percent) return 'percent'
-  return groups.point ? 'point' : 'other'
+function kindOf(sign: string): Token['kind'] {
+  if (/[–—]/.test(sign)) return 'sign'
+  if (sign === '（') return 'open'
+  if (sign === '）') return 'close'
+  return sign === '٫' ? 'point' : 'other'
 }
 
 /** The longest known name in `US$ CAD`-like text is the mark; letters left before or after it are words. */

@@ -68,6 +68,7 @@ function choiceBoxes(page: PageText, stream: Stream): ReadonlyMap<Box, Choice> {
   const boxes = new Map<Box, Choice>()
   const around = new Map<Box, Choice[]>()
   const fields = page.fields.flatMap((box) => {
+    if (box.name !== 'input') return []
     const field = box.element
     return isInput(field) && (field.type === 'radio' || field.type === 'checkbox') ? [{ box, field }] : []
   })

@@ -1,11 +1,14 @@
 import { attribute, isInput } from './dom.ts'
-import { type MachineMoney, pick, readMicrodata } from './microdata.ts'
+import { type MachineMoney, markedIn, pick, readMicrodata } from './microdata.ts'
+import { describedIn, readRdfa } from './rdfa.ts'
 import type { EvidenceSource } from './reading.ts'
 import { amountOf, readStructured, type StructuredData } from './structured-money.ts'
 
 /** Everything a page states for machines. None of it is visible, so none of it is ever the total by itself. */
 export interface MachineValues extends Omit<StructuredData, 'money'> {
   readonly money: readonly MachineMoney[]
+  /** Every element it was looked for in. */
+  readonly found: readonly Element[]
   /** Some of it stands in a form's fields, whose values change unheard. */
   readonly tokens: boolean
   /** Currencies the page names for machines, the surest first: its own order, then offers and metadata. */
@@ -20,13 +23,14 @@ const META_CURRENCY = /^(?:product:(?:sale_)?price:currency|og:price:currency)$/
 
 const TOKENS = /^transaction-(?:amount|currency)$/
 
-/** Reads JSON-LD, microdata, price metadata and autofill tokens. Broken data is passed over. */
+/** Reads JSON-LD, microdata, RDFa, price metadata and autofill tokens. Broken data is passed over. */
 export function readMachineValues(document: Document): MachineValues {
   const types = new Set<string>()
   const money: MachineMoney[] = []
   const orderNumbers: string[] = []
   const ordered: { name: string; quantity: number }[] = []
-  for (const script of pick(document, 'script[type]')) {
+  const scripts = pick(document, 'script[type]')
+  for (const script of scripts) {
     if (!/^\s*application\/ld\+json\b/i.test(attribute(script, 'type') ?? '')) continue
     const data = readStructured(parseJson(script.textContent ?? ''))
     for (const each of data.money) money.push({ ...each, source: 'json-ld', element: script })
@@ -34,11 +38,22 @@ export function readMachineValues(document: Document): MachineValues {
     orderNumbers.push(...data.orderNumbers)
     ordered.push(...data.ordered)
   }
-  const tokens = pick(document, 'input[autocomplete]').some((field) =>
-    tokensOf(field).some((each) => TOKENS.test(each)),
-  )
-  money.push(...readMicrodata(document, types, orderNumbers), ...readMeta(document, types), ...readTokens(document))
-  return { money, types, orderNumbers, ordered, currencies: currenciesOf(document, money), tokens }
+  const fields = pick(document, 'input[autocomplete]').filter(isInput)
+  const tokens = fields.filter((field) => tokensOf(field).some((each) => TOKENS.test(each)))
+  const marked = markedIn(document)
+  const metas = pick(document, 'meta[content]')
+  const described = describedIn(document)
+  money.push(...readMicrodata(document, types, orderNumbers, marked), ...readRdfa(described, types, orderNumbers))
+  money.push(...readMeta(metas, types), ...readTokens(tokens))
+  return {
+    money,
+    types,
+    orderNumbers,
+    ordered,
+    currencies: currenciesOf(tokens, money),
+    found: [...scripts, ...fields, ...marked, ...described, ...metas],
+    tokens: tokens.length > 0,
+  }
 }
 
 function parseJson(text: string): unknown {
@@ -51,8 +66,8 @@ function parseJson(text: string): unknown {
 }
 
 /** Price metadata of a product page. */
-function readMeta(document: Document, types: Set<string>): MachineMoney[] {
-  const named = pick(document, 'meta[content]').map((meta) => ({
+function readMeta(metas: readonly Element[], types: Set<string>): MachineMoney[] {
+  const named = metas.map((meta) => ({
     name: attribute(meta, 'property') ?? attribute(meta, 'name') ?? '',
     content: attribute(meta, 'content')?.trim() ?? '',
     meta,
@@ -79,8 +94,7 @@ function readMeta(document: Document, types: Set<string>): MachineMoney[] {
 }
 
 /** Fields that a form marks, for the browser, as the amount and currency of the payment (HTML autofill tokens). */
-function readTokens(document: Document): MachineMoney[] {
-  const fields = pick(document, 'input[autocomplete]').filter(isInput)
+function readTokens(fields: readonly HTMLInputElement[]): MachineMoney[] {
   const valueWith = (token: string): string | undefined =>
     fields.find((field) => tokensOf(field).includes(token))?.value.trim()
   const code = valueWith('transaction-currency')?.toUpperCase() ?? null
@@ -106,9 +120,11 @@ function tokensOf(field: Element): string[] {
   return (attribute(field, 'autocomplete') ?? '').toLowerCase().split(/\s+/u)
 }
 
-function currenciesOf(document: Document, money: readonly MachineMoney[]): MachineValues['currencies'] {
-  const own = pick(document, 'input[autocomplete]')
-    .filter(isInput)
+function currenciesOf(
+  fields: readonly HTMLInputElement[],
+  money: readonly MachineMoney[],
+): MachineValues['currencies'] {
+  const own = fields
     .filter((field) => tokensOf(field).includes('transaction-currency'))
     .map((field) => ({
       code: field.value.trim().toUpperCase(),

@@ -9,7 +9,7 @@ export interface MachineMoney extends StructuredMoney {
   readonly element: Element | null
 }
 
-const MOST_NODES = 2_000
+const MOST_NODES = 4_000
 
 const PROPERTIES = /^(?:price|lowPrice|highPrice|minPrice|maxPrice|totalPrice)$/
 
@@ -17,18 +17,27 @@ export function pick(document: Document, selector: string): Element[] {
   return select(document, selector, MOST_NODES)
 }
 
+/** Every element that says something in microdata. */
+export function markedIn(document: Document): Element[] {
+  return pick(document, '[itemscope], [itemprop]')
+}
+
 /**
  * Amounts in microdata. The value is `content` (on a `meta`, and on the spans of shops that write it there), a `data`
  * value, or the text.
  */
-export function readMicrodata(document: Document, types: Set<string>, orderNumbers: string[]): MachineMoney[] {
+export function readMicrodata(
+  document: Document,
+  types: Set<string>,
+  orderNumbers: string[],
+  marked: readonly Element[] = markedIn(document),
+): MachineMoney[] {
   const money: MachineMoney[] = []
-  for (const scope of pick(document, '[itemscope][itemtype]')) {
-    const type = scopeType(scope)
-    if (type) types.add(type)
-  }
-  for (const element of pick(document, '[itemprop]')) {
+  for (const element of marked) {
+    const own = attribute(element, 'itemscope') === null ? null : scopeType(element)
+    if (own) types.add(own)
     const property = attribute(element, 'itemprop')?.trim() ?? ''
+    if (property === '') continue
     const scope = above(element)
     const type = scope ? scopeType(scope) : null
     if (property === 'orderNumber' || property === 'confirmationNumber') orderNumbers.push(machineValue(element))

@@ -6,8 +6,19 @@ export function isReference(before: PlacedToken | undefined, { text, reach }: Pl
   return /^\p{Lu}{2,}$/u.test(before.text) && !before.money.codes.includes(before.text)
 }
 
-/** `$5O.9O`: letters of an alphabet glued to the last digit make it no number, whatever they look like. */
-export function isGarbled(last: PlacedToken | undefined, next: PlacedToken | undefined): boolean {
-  if (last?.kind !== 'number' || next?.kind !== 'word' || next.first || next.gap || next.money) return false
-  return /^[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}]/u.test(next.text)
+/** `$5O.9O`, `46.O0`: letters glued to the last digit, or where decimals stand, make it no number, whatever they look like. */
+export function isGarbled(tokens: readonly PlacedToken[], next: number, end: number): boolean {
+  const [last, first, second, third] = [next - 1, next, next + 1, next + 2].map((at) =>
+    at < end ? tokens[at] : undefined,
+  )
+  if (last?.kind !== 'number') return false
+  if (isGlued(first) && first?.kind === 'word' && !first.money) return ALPHABETIC.test(first.text)
+  if (first?.kind !== 'point' || !isGlued(first) || second?.kind !== 'word' || !isGlued(second)) return false
+  return /^[oо]{2}$/iu.test(second.text) || (second.text.length === 1 && third?.kind === 'number' && isGlued(third))
+}
+
+const ALPHABETIC = /^[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}]/u
+
+function isGlued(token: PlacedToken | undefined): boolean {
+  return token !== undefined && !token.first && !token.gap
 }

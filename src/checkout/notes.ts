@@ -3,7 +3,7 @@ import { countIn } from './count-words.ts'
 import { type Meaning, meaningOf } from './label.ts'
 import type { Words } from './stream.ts'
 import { taxCurrencies } from './tax-names.ts'
-import type { Vocabulary } from './vocabulary.ts'
+import { oncePerText, type Vocabulary } from './vocabulary.ts'
 
 /** What a run of words says by itself, in the languages it is read in: worked out once for each distinct text. */
 export interface Notes {
@@ -19,11 +19,7 @@ export interface Notes {
 
 const CODES = /(?<![\p{L}\d])[A-Z]{3}(?![\p{L}\d])/gu
 const LONGEST_WITH_CODE = 80
-// A page that never repeats itself must not be kept for ever.
-const MOST_KEPT = 20_000
 const NONE: readonly string[] = []
-
-const kept = new WeakMap<Vocabulary, Map<string, Notes>>()
 
 /** What these words say. */
 export function notesOf(item: Words, words: Vocabulary): Notes {
@@ -33,24 +29,15 @@ export function notesOf(item: Words, words: Vocabulary): Notes {
   return notes
 }
 
-function notesOn(text: string, words: Vocabulary): Notes {
-  let known = kept.get(words)
-  if (!known || known.size > MOST_KEPT) {
-    known = new Map()
-    kept.set(words, known)
-  }
-  const before = known.get(text)
-  if (before) return before
-  const notes = {
+const notesOn = oncePerText((text, words): Notes => {
+  return {
     words,
     meaning: meaningOf(text, words),
     codes: text.length <= LONGEST_WITH_CODE ? codesIn(text) : NONE,
     taxes: taxCurrencies(text),
     count: countIn(text, words),
   }
-  known.set(text, notes)
-  return notes
-}
+})
 
 /** The ISO 4217 codes that stand alone in a text. */
 export function codesIn(text: string): readonly string[] {

@@ -1,6 +1,6 @@
 import type { Box } from './box.ts'
 import { attributeNames, drawnParent, holderOf, isElement, nameOf, rootOf, shadowOf } from './dom.ts'
-import { isLeftOut, looseState, trait, traitsOfName } from './page-elements.ts'
+import { isLeftOut, LABELLING, looseState, trait, traitsOfName } from './page-elements.ts'
 import { beside, type PageText } from './page-text.ts'
 import { isCentsText } from './placed-tokens.ts'
 
@@ -10,6 +10,7 @@ export type Changed = Pick<MutationRecord, 'type' | 'target' | 'attributeName' |
 // Beyond so many places, or so many boxes looked at on the way to them, one new walk is cheaper.
 const MOST_PLACES = 200
 const MOST_LOOKS = 20_000
+const FEW_LEAVES = 200
 
 // Only these attributes decide by markup alone what is drawn, can be pressed or shows as a text.
 const HIDING = 'hidden style popover open'.split(' ')
@@ -54,7 +55,11 @@ export function dirtyBoxes(
     if (way && isDrawn(way) === isHidden(element)) add(isDrawn(way) ? way.box.parent : way.box)
     return way !== null
   })
-  return dirty.has(root) || search.left < 0 ? null : outermost(dirty)
+  if (dirty.has(root) || search.left < 0) return null
+  const units = outermost(dirty)
+  let leaves = 0
+  for (const { from, to } of units) leaves += to - from
+  return 2 * leaves > page.leaves.length && leaves > FEW_LEAVES ? null : units
 }
 
 /** The boxes whose elements got a shadow root since they were walked: nothing tells of that by itself. */
@@ -120,8 +125,11 @@ function byAttribute(search: Search, element: Element, name: string): Box | null
     return missing === element && !isHidden(element) ? box : null
   }
   box.own = null
+  if ((box.traits & trait.attributed) === 0) return box.parent ?? box
   if (name === 'open' && tag === 'details') return box
   if (HIDING.includes(name)) return isHidden(element) ? (box.parent ?? box) : null
+  // What names an amount is known of a box as a trait.
+  if (LABELLING.has(name) && (box.traits & trait.labelled) === 0) return box.parent ?? box
   if (NAMING.includes(name)) return holdsCents(search.page, box) ? box : null
   return DECIDING.includes(name) ? (box.parent ?? box) : null
 }

@@ -1,3 +1,4 @@
+import type { CurrencyMark } from '../money/currency-names.ts'
 import { codesIn, notesOf } from './notes.ts'
 import { agreed, type CurrencyContext, type CurrencyFinding, placesOf } from './places.ts'
 import type { Figure } from './stream.ts'
@@ -21,7 +22,6 @@ const SURE_PLACE = 2
 /** Gathers every witness of the page's currency once, in order of trust. */
 export function createPageCurrency(context: CurrencyContext): PageCurrency {
   const figures = context.stream.items.filter((item) => item.kind === 'figure')
-  const symbols = figures.flatMap((figure) => figure.marks).filter((mark) => mark.codes.length > 1)
   const witnesses = [
     ...spoken(figures),
     ...written(context),
@@ -70,7 +70,7 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
       return place ?? { code: usual, why: 'what the sign usually means', source: 'text', label: figure.text }
     }
     // A bare number is in the money of the page's other amounts.
-    const [sign] = symbols
+    const sign = sharedSign(figures)
     const sample = figures.find((each) => sign && each.marks.includes(sign))?.text ?? ''
     const known = witnesses[0] ?? settle(sign ? sign.codes : null, sample)
     // Decimals, or a dash for them (`350,-`), are money even on a page that names none: its country's.
@@ -79,6 +79,12 @@ export function createPageCurrency(context: CurrencyContext): PageCurrency {
 
   const usual = mostCommon(figures.slice(0, MOST_FIGURES).map((figure) => of(figure, '')?.code ?? null))
   return { of, usual }
+}
+
+/** The first sign of the page that several currencies share. */
+function sharedSign(figures: readonly Figure[]): CurrencyMark | null {
+  for (const { marks } of figures) for (const mark of marks) if (mark.codes.length > 1) return mark
+  return null
 }
 
 /** What the currency marks of one figure can mean together; null for a bare number. */

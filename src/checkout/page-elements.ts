@@ -31,6 +31,10 @@ export const trait = {
   custom: 8192,
   /** Drawn only while it is open. */
   dialog: 16384,
+  /** Has an attribute that may name an amount inside. */
+  labelled: 32768,
+  /** Has any attribute at all. */
+  attributed: 65536,
 } as const
 
 const NAMES: Readonly<Record<string, readonly string[]>> = {
@@ -59,6 +63,12 @@ const BY_NAME = new Map<string, number>()
 for (const [kind, bit] of Object.entries(trait)) {
   for (const name of NAMES[kind] ?? []) BY_NAME.set(name, (BY_NAME.get(name) ?? 0) | bit)
 }
+
+// Narrow screens show a cell's heading from an attribute, by style alone.
+export const CELL_NAMES: readonly string[] = ['data-title', 'data-label', 'data-th']
+
+/** Attributes that may name an amount. */
+export const LABELLING: ReadonlySet<string> = new Set(['aria-label', 'aria-labelledby', 'id', ...CELL_NAMES])
 
 const BUTTON_TYPES: ReadonlySet<string> = new Set(['submit', 'image', 'button'])
 const SHOWN_VALUES: ReadonlySet<string> = new Set(['text', 'number', 'tel'])
@@ -89,7 +99,7 @@ export function isLeftOut(element: Element, name: string, attributes: readonly s
 
 /** What the name and the attributes of an element say together. */
 export function traitsOf(element: Element, name: string, named: number, attributes: readonly string[]): number {
-  let traits = named
+  let traits = attributes.length > 0 ? named | trait.attributed : named
   if (name === 'input' && isInput(element)) {
     if (BUTTON_TYPES.has(element.type)) traits |= trait.control
     else if (element.type !== 'hidden') traits |= trait.field
@@ -97,6 +107,7 @@ export function traitsOf(element: Element, name: string, named: number, attribut
   // A custom element without an open shadow root may be a button whose inside nobody can see.
   if (traits & trait.custom && shadowOf(element) === null) traits |= trait.control
   for (const each of attributes) {
+    if (LABELLING.has(each)) traits |= trait.labelled
     if (each === 'role') {
       const role = attribute(element, 'role')
       if (role === 'button' || role === 'link') traits |= trait.control
@@ -123,7 +134,7 @@ export const LOOSE = trait.value | trait.slot | trait.frame | trait.custom
 
 /** What to compare to learn whether such an element changed: the option chosen, the value shown, what a slot or frame holds. */
 export function looseState(element: Element, name: string): unknown {
-  if (isSelect(element)) return element.selectedIndex
+  if (name === 'select' && 'selectedIndex' in element) return element.selectedIndex
   if (name === 'input') return shownValue(element)
   if (name === 'slot') return assignedTo(element)
   if (name !== 'iframe') return shadowOf(element)
@@ -131,9 +142,17 @@ export function looseState(element: Element, name: string): unknown {
   return inner ? rootOf(inner) : null
 }
 
+function chosenText(element: HTMLSelectElement): string | null {
+  const index = element.selectedIndex
+  const first = element.firstElementChild
+  // The list of options is costly to ask for, and most selects show their first.
+  const option = index === 0 && first?.localName === 'option' ? first : element.options[index]
+  return option?.textContent ?? null
+}
+
 /** What a field shows as its own text: a button's words, the chosen option, or a sum the buyer cannot change. */
 export function shownValue(element: Element): string | null {
-  if (isSelect(element)) return element.options[element.selectedIndex]?.textContent ?? null
+  if (isSelect(element)) return chosenText(element)
   if (!isInput(element)) return null
   if (BUTTON_TYPES.has(element.type)) return element.value
   const fixed = element.readOnly || element.disabled

@@ -30,6 +30,7 @@ interface Kept {
 }
 
 const MOST_PENDING = 5_000
+const FEW = 50
 
 // Where pages write for machines; and what tells their language.
 const MACHINE = 'script[type], [itemscope], [itemprop], meta, input[autocomplete]'
@@ -97,7 +98,7 @@ function renewed(document: Document, kept: Kept, { records, thorough }: Changes,
   if (!dirty || (dirty.size > 0 && !again)) return readAnew(document, cuts)
   const page = again?.page ?? kept.page
   const stream = again ? renewStream(kept.stream, page, again.changes) : kept.stream
-  const old = !kept.machine.tokens && !records.some(concernsMachines)
+  const old = !kept.machine.tokens && !records.some((record) => concernsMachines(record, kept.machine))
   return {
     page,
     stream,
@@ -107,11 +108,15 @@ function renewed(document: Document, kept: Kept, { records, thorough }: Changes,
 }
 
 /** Whether a change may be of what the page states for machines. Says yes rather too often. */
-function concernsMachines({ type, target, attributeName, addedNodes, removedNodes }: Changed): boolean {
+function concernsMachines(change: Changed, { found }: MachineValues): boolean {
+  const { type, target, attributeName, addedNodes, removedNodes } = change
   if (type === 'attributes') return MACHINE_ATTRIBUTES.has(attributeName ?? '')
   if (nearest(holderOf(target), MACHINE)) return true
-  return [...addedNodes, ...removedNodes].some(
-    (node) => isElement(node) && (fits(node, MACHINE) || callOn(node, 'querySelector', MACHINE) !== null),
+  return (
+    Array.from(removedNodes).some((node) => found.length > FEW || found.some((element) => node.contains(element))) ||
+    Array.from(addedNodes).some(
+      (node) => isElement(node) && (fits(node, MACHINE) || callOn(node, 'querySelector', MACHINE) !== null),
+    )
   )
 }
 

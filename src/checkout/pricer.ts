@@ -1,4 +1,4 @@
-import { parsePrice } from '../money/price-text.ts'
+import { amountOfNumber } from '../money/price-amount.ts'
 import type { Figure } from './stream.ts'
 
 const SCALE = 4
@@ -12,7 +12,7 @@ export interface Pricer {
 /** Makes a pricer for one page. `currency` settles decimals where a number alone does not (`1.234`). */
 export function createPricer(currency: string | null, lang: string | null): Pricer {
   const known = new Map<Figure, string | null>()
-  const locale = lang !== null && isLocale(lang) ? { locale: lang } : {}
+  const locale = lang !== null && isLocale(lang) ? lang : null
   return {
     amount(figure) {
       const before = known.get(figure)
@@ -20,12 +20,9 @@ export function createPricer(currency: string | null, lang: string | null): Pric
       const only = figure.marks.length === 1 ? figure.marks[0]?.codes : undefined
       const own = only?.length === 1 ? only[0] : undefined
       const code = own ?? currency ?? undefined
-      const parsed = parsePrice(`${figure.number}${code ? ` ${code}` : ''}`, {
-        ...(code ? { currency: code } : {}),
-        ...locale,
-      })
-      const sign = figure.negative && parsed && !/^-|^0(?:\.0*)?$/.test(parsed.amount) ? '-' : ''
-      const amount = parsed ? sign + parsed.amount : null
+      const parsed = amountOfNumber(figure.number, code ?? null, locale)
+      const sign = figure.negative && parsed !== null && /[1-9]/.test(parsed) ? '-' : ''
+      const amount = parsed === null ? null : sign + parsed
       known.set(figure, amount)
       return amount
     },

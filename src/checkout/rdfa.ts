@@ -12,18 +12,20 @@ const PROPERTIES: ReadonlySet<string> = new Set([
   'totalPrice',
 ])
 
+/** Every element that says something in RDFa. */
+export function describedIn(document: Document): Element[] {
+  return pick(document, '[typeof], [typeof] [property]')
+}
+
 /**
  * Amounts in RDFa Lite, as schema.org's examples write it: `typeof` says what a thing is, `property` what is said of it,
  * `content` the machine value. A prefix (`schema:price`) counts for nothing.
  */
-export function readRdfa(document: Document, types: Set<string>, orderNumbers: string[]): MachineMoney[] {
+export function readRdfa(described: readonly Element[], types: Set<string>, orderNumbers: string[]): MachineMoney[] {
   const money: MachineMoney[] = []
-  const things = pick(document, '[typeof]')
-  for (const thing of things) {
-    const type = nameIn(attribute(thing, 'typeof'))
-    if (type !== '') types.add(type)
-  }
-  for (const element of things.length === 0 ? [] : pick(document, '[typeof] [property]')) {
+  for (const element of described) {
+    const kind = nameIn(attribute(element, 'typeof'))
+    if (kind !== '') types.add(kind)
     const property = nameIn(attribute(element, 'property'))
     const thing = nearest(drawnParent(element), '[typeof]')
     if (property === 'orderNumber' || property === 'confirmationNumber') orderNumbers.push(valueIn(element))

@@ -2,12 +2,9 @@ import type { Box } from './box.ts'
 import { type Context, type Label, labelWithin, neighbours } from './box-label.ts'
 import { attribute } from './dom.ts'
 import { type Meaning, meaningOf } from './label.ts'
+import { CELL_NAMES, trait } from './page-elements.ts'
 import type { Figure } from './stream.ts'
 import { tidy } from './words.ts'
-
-// Narrow screens show a cell's heading from an attribute, by style alone.
-const CELL_NAMES = ['data-title', 'data-label', 'data-th']
-const LABELLED_BY = ['aria-label', 'aria-labelledby', 'id', ...CELL_NAMES]
 
 const CHOSEN: ReadonlySet<Meaning> = new Set(['shipping', 'fee', 'tip'])
 
@@ -19,8 +16,7 @@ export function hasOwnLabel(figure: Figure): boolean {
   if (figure.remark !== null) return true
   let box: Box | null = figure.box
   for (let step = 0; box && step < 3 && box.to - box.from <= figure.to - figure.from + 3; step += 1, box = box.parent) {
-    const { element } = box
-    if (LABELLED_BY.some((name) => attribute(element, name) !== null)) return true
+    if (box.traits & trait.labelled) return true
   }
   return false
 }

@@ -4,13 +4,14 @@ import { attribute, isInput, titleOf } from './dom.ts'
 import type { Meaning } from './label.ts'
 import type { MachineValues } from './machine-values.ts'
 import { notesOf } from './notes.ts'
+import { trait } from './page-elements.ts'
 import { labelOf, type PageText } from './page-text.ts'
 import { saysPayment } from './payment-frame.ts'
 import type { Stage } from './reading.ts'
 import type { Sight } from './sight.ts'
 import { stageOfUrl } from './stage-url.ts'
 import type { Stream } from './stream.ts'
-import type { Vocabulary } from './vocabulary.ts'
+import { oncePerText, type Vocabulary } from './vocabulary.ts'
 import { plain } from './words.ts'
 
 /** What speaks for a stage, apart from the total. */
@@ -60,14 +61,16 @@ export function readStageSigns(context: StageContext): StageSigns {
   for (const text of texts) {
     if (text.length <= 120) for (const kind of words.stages.longest(plain(text)).keys()) headings.add(kind)
   }
+  // What says nothing of itself in an attribute is not asked for one.
+  const named = page.fields.filter((box) => box.traits & trait.attributed)
   const kinds = new Set(controls.map((control) => control.kind))
   const { types } = machine
   return {
     url: stageOfUrl(context.url),
     headings,
     thanked: isThanked(context, texts.slice(1)),
-    payment: hasPayment(page, sight),
-    address: page.fields.some(({ element }) => ADDRESS.test(attribute(element, 'autocomplete') ?? '')),
+    payment: hasPayment(page, named, sight),
+    address: named.some(({ element }) => ADDRESS.test(attribute(element, 'autocomplete') ?? '')),
     terms: hasTerms(page, words),
     pays: kinds.has('pays'),
     buys: kinds.has('buys'),
@@ -89,8 +92,8 @@ const CARD = /\bcc-(?:number|csc|exp|name)\b/
 const PAYMENT_NAMES =
   /pay(?:ment)?[-_ ]?(?:method|type|option)|payment|zahlung|paiement|\bcard[-_]?(?:number|cvc|expiry)|iban|betaal|pago/i
 
-function hasPayment(page: PageText, sight: Sight): boolean {
-  const field = page.fields.some(({ element: each }) => {
+function hasPayment(page: PageText, named: readonly Box[], sight: Sight): boolean {
+  const field = named.some(({ element: each }) => {
     if (CARD.test(attribute(each, 'autocomplete') ?? '')) return true
     const names = `${attribute(each, 'name') ?? ''} ${attribute(each, 'id') ?? ''}`
     return isInput(each) && PAYMENT_NAMES.test(names)
@@ -113,6 +116,7 @@ function namesTotal({ stream, words, sight }: StageContext): boolean {
 
 function hasTerms(page: PageText, words: Vocabulary): boolean {
   return page.fields.some((box) => {
+    if (box.name !== 'input') return false
     const field = box.element
     if (!isInput(field) || field.type !== 'checkbox') return false
     const label = labelOf(page, box)
@@ -128,9 +132,11 @@ function textOf(page: PageText, box: Box): string {
     .join(' ')
 }
 
+const thanksIn = oncePerText((text, words) => words.stages.longest(plain(text)).get('thanks') ?? null)
+
 /** "Thank you for your order" anywhere; a bare "thank you" only as a heading. */
 function isThanked({ stream, words, sight }: StageContext, headings: readonly string[]): boolean {
-  const thanks = (text: string) => words.stages.longest(plain(text)).get('thanks')
+  const thanks = (text: string) => thanksIn(text, words)
   if (headings.some((text) => text.length <= 120 && thanks(text))) return true
   let looked = 0
   for (const item of stream.items) {

@@ -34,7 +34,7 @@ export function decideStage(signs: StageSigns, totalShown: boolean, hasNumber: b
   if (signs.headings.has('checkout') && !signs.headings.has('cart') && totalShown && !signs.toCheckout)
     return 'checkout'
   if (signs.headings.has('cart') && (totalShown || hasItems || signs.toCheckout)) return 'cart'
-  if (totalShown && (signs.toCheckout || hasItems || signs.url === null)) return 'cart'
+  if (totalShown && (signs.toCheckout || hasItems || (signs.url === null && !signs.addsToCart))) return 'cart'
   return 'other'
 }
 

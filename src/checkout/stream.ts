@@ -146,7 +146,30 @@ function readAlone(items: Item[], leaves: readonly Leaf[], index: number): void 
   for (const item of cut.alone) {
     if (item.kind === 'words')
       items.push({ kind: 'words', text: item.text, notes: null, box, from: index, to: index, line, cell })
-    else items.push({ ...item, box, from: index, to: index, line, cell, struck: box.struck, hushed: box.hushed })
+    else items.push(placedAt(item, leaf, index))
+  }
+}
+
+function placedAt(figure: Figure, { box, line }: Leaf, index: number): Figure {
+  const { number, negative, marks, bare, text, alone, remark, about } = figure
+  const { cell, struck, hushed } = box
+  return {
+    kind: 'figure',
+    box,
+    from: index,
+    to: index,
+    line,
+    cell,
+    number,
+    negative,
+    marks,
+    bare,
+    text,
+    alone,
+    struck,
+    hushed,
+    remark,
+    about,
   }
 }
 
@@ -188,10 +211,19 @@ function readTogether(items: Item[], leaves: readonly Leaf[], from: number, to: 
     let alone = true
     for (let leaf = from; leaf <= to; leaf += 1) alone &&= leaves[leaf]?.cut.fragment ?? false
     const first = leaves[from]
+    const { box, line, cell } = place(from, to)
+    const { number, negative, marks, bare } = find.money
     items.push({
       kind: 'figure',
-      ...place(from, to),
-      ...find.money,
+      box,
+      from,
+      to,
+      line,
+      cell,
+      number,
+      negative,
+      marks,
+      bare,
       text,
       alone,
       struck: first?.box.struck ?? false,

@@ -1,4 +1,5 @@
-import { parsePrice } from '../money/price-text.ts'
+import { amountOfNumber } from '../money/price-amount.ts'
+import { lex } from './lexer.ts'
 
 /** One amount that a page states for machines. */
 export interface StructuredMoney {
@@ -135,5 +136,13 @@ export function amountOf(value: unknown, currency: string | null): { amount: str
   if (DECIMAL.test(text)) return { amount: text, currency: null }
   // `10-` and `1-0` are no amounts here, whatever a price text may mean by them.
   if (typeof value === 'number' || /\d\s*[-–]/u.test(text)) return null
-  return parsePrice(text, currency ? { currency } : {})
+  const tokens = lex(text)
+  const [number, ...others] = tokens.filter((token) => token.kind === 'number')
+  const marks = tokens.flatMap((token) => (token.kind !== 'number' && token.money ? [token.money] : []))
+  if (!number || others.length > 0 || marks.length + 1 < tokens.length) return null
+  const fits = currency !== null && marks.every((mark) => mark.codes.includes(currency))
+  const [only, ...more] = marks[0]?.codes ?? []
+  const own = fits ? currency : more.length === 0 ? (only ?? null) : null
+  const amount = amountOfNumber(number.text, own, null)
+  return amount === null ? null : { amount, currency: marks.length > 0 ? own : currency }
 }

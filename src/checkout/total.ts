@@ -111,12 +111,37 @@ function weigh(context: TotalContext, rows: readonly PricedRow[], row: PricedRow
   const stated = statedTotals(context.machine).find((money) => scaled(money.amount) === row.value)
   if (stated) add(2, `the page's data agrees (${stated.path})`)
   if (isPageFurniture(row.figure.box)) add(-5, "stands in the page's head or in a small cart")
+  if (!(found && found.terms >= 2) && isOfOffer(context, row))
+    add(-7, 'stands beside a control that puts things into the cart')
   if (row.figure.about) add(-6, 'is given as "about"')
   if (row.value < 0) add(-8, 'is less than nothing')
   if (row.value === 0 && !found && group.some((other) => other.value > 0)) add(-6, 'is zero beside parts that are not')
   if (isForeign(row, group)) add(-3, 'is in another currency than its parts')
   if (isEmphasised(row.figure.box)) add(0.3, 'is emphasised')
   return { row, score, reasons, closure: found && found.terms >= 2 ? found : null, group }
+}
+
+const OFFER_LEAVES = 24
+
+/** A sum of its own beside "add to cart", with nothing that leads to paying: a bundle, or a count times a price. */
+function isOfOffer({ controls, rows }: TotalContext, row: PricedRow): boolean {
+  let box: Box | null = row.box
+  for (let step = 0; box && step < 4 && box.to - box.from <= OFFER_LEAVES; step += 1, box = box.parent) {
+    const { from, to } = box
+    // Another total within: the box is no longer about this one alone.
+    if (
+      rows.some((other) => other !== row && other.meaning !== null && other.meaning in STRENGTH && isInside(other, box))
+    )
+      return false
+    const within = controls.filter((control) => control.box.from >= from && control.box.to <= to)
+    if (within.some((control) => control.toCheckout || ORDERING.has(control.kind))) return false
+    if (within.some((control) => control.kind === 'addToCart')) return true
+  }
+  return false
+}
+
+function isInside({ figure }: PricedRow, box: Box | null): boolean {
+  return box !== null && figure.from >= box.from && figure.to < box.to
 }
 
 function ordersOn(buttons: Buttons, row: PricedRow): boolean {

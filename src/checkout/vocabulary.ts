@@ -47,6 +47,30 @@ export const controlKinds: readonly ControlKind[] = [
   'vague',
   'toCheckout',
 ]
+/**
+ * Work on a text in the languages of a vocabulary, done once for each distinct text: pages repeat themselves, and are read
+ * again and again. Forgotten where a page never repeats itself.
+ */
+export function oncePerText<Value>(
+  work: (text: string, words: Vocabulary) => Value,
+): (text: string, words: Vocabulary) => Value {
+  const kept = new WeakMap<Vocabulary, Map<string, Value>>()
+  return (text, words) => {
+    let known = kept.get(words)
+    if (!known || known.size > MOST_KEPT) {
+      known = new Map()
+      kept.set(words, known)
+    }
+    const before = known.get(text)
+    if (before !== undefined) return before
+    const value = work(text, words)
+    known.set(text, value)
+    return value
+  }
+}
+
+const MOST_KEPT = 20_000
+
 const stageWords: readonly StageWords[] = ['thanks', 'history', 'checkout', 'cart']
 
 // The lists never change, so each set of languages is made ready once.

@@ -1,6 +1,6 @@
 import type { Box, Leaf } from './box.ts'
 import type { Cuts } from './cuts.ts'
-import { assignedTo, attribute, attributeNames, firstOf, kindOf, nameOf, nextOf, shadowOf } from './dom.ts'
+import { assignedTo, attribute, attributeNames, firstOf, kindOf, nameOf, nextOf } from './dom.ts'
 import {
   isLeftOut,
   LOOSE,
@@ -95,7 +95,14 @@ export function walkInto(start: Box, walk: Walk): void {
       const value = shownValue(box.element)
       if (value) add(value, box)
     }
-    stack.push(stepInto(box, walk))
+    const step = stepInto(box, walk)
+    if (step.at) stack.push(step)
+    else leave(box)
+  }
+
+  function leave(box: Box): void {
+    box.to = walk.leaves.length
+    turn(box)
   }
 
   function turn({ traits }: Box): void {
@@ -122,8 +129,7 @@ export function walkInto(start: Box, walk: Walk): void {
   while (step) {
     const child: Node | null = step.at
     if (child === null || walk.nodes > MOST_NODES) {
-      step.box.to = walk.leaves.length
-      turn(step.box)
+      leave(step.box)
       stack.pop()
       step = stack.at(-1)
       continue
@@ -173,7 +179,7 @@ function stepInto(box: Box, walk: Walk): Step {
     const assigned = traits & trait.slot ? assignedTo(element) : []
     list = assigned.length > 0 ? assigned : specialChildren(element, name)
   }
-  const shadow = traits & trait.host && list === null ? shadowOf(element) : null
+  const shadow = traits & trait.host && list === null ? element.shadowRoot : null
   const at = list === null ? firstOf(shadow ?? element, name) : (list[0] ?? null)
   if (traits & trait.host && list === null) box.state = shadow
   if (shadow) walk.sources.push(shadow)

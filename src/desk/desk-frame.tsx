@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact'
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks'
 import { BookState } from '../ui/book-state.tsx'
 import { onBookChanged } from '../ui/browser.ts'
@@ -64,8 +65,14 @@ export function DeskFrame() {
     return <NoAnswer error={state.error} onRetry={retry} />
   }
   const { found } = state
-  if (found.status === 'damaged') return <Damaged what={found.what} />
-  if (found.status === 'new') return <NothingYet />
+  if (found.status !== 'ready') {
+    return (
+      <>
+        {found.status === 'damaged' ? <Damaged what={found.what} /> : <NothingYet />}
+        <RestoreInstead onDone={read} />
+      </>
+    )
+  }
   return (
     <HouseholdContext.Provider value={{ view: found.view, book: found.book, refresh: read }}>
       <button type="button" class="skip" onClick={() => document.getElementById('desk-main')?.focus()}>
@@ -96,5 +103,17 @@ function NothingYet() {
         </p>
       </main>
     </>
+  )
+}
+
+/** Another book can take the place of none, and of a damaged one. Loaded when it is needed. */
+function RestoreInstead({ onDone }: { onDone: () => Promise<void> }) {
+  const [Box, setBox] = useState<ComponentType<{ here: null; onDone: () => Promise<void> }> | null>(null)
+  useEffect(() => void import('./safe/restore-box.tsx').then((m) => setBox(() => m.RestoreBox)), [])
+  return (
+    <section class="restore-instead">
+      <h2>{t('desk_restore_instead')}</h2>
+      {Box && <Box here={null} onDone={onDone} />}
+    </section>
   )
 }

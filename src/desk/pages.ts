@@ -102,6 +102,16 @@ export const pageGroups: readonly PageGroup[] = [
       },
     ],
   },
+  {
+    title: 'desk_group_house',
+    pages: [
+      {
+        name: 'safe',
+        title: 'desk_page_safe',
+        load: () => import('./safe/safe-page.tsx').then((m) => m.SafePage),
+      },
+    ],
+  },
 ]
 
 /** The page of a name; the first one for a name that is unknown or empty. */

@@ -1,4 +1,5 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
+import { readPage } from '../checkout/page-reader.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import { drawCurtain } from './curtain.ts'
 import { clicks, leavesByOrder, orders, submits, withhold } from './ordering.ts'
@@ -37,6 +38,25 @@ const reader: PageReader = {
 // A frame of that name would be taken for what is not there yet.
 if (!Object.hasOwn(globalThis, 'tillsideReader') || !globalThis.tillsideReader) {
   Object.defineProperty(globalThis, 'tillsideReader', { value: reader, writable: true, configurable: true })
+}
+warmUp()
+
+/**
+ * Reads a page of a few lines, which nobody sees: the words are made ready to search and the patterns compiled in the task
+ * that brings the reader, and the first reading of the shop's page is a task of its own.
+ */
+function warmUp(): void {
+  // Of a new document: the page can hide what its own can do behind an element of that name.
+  const sample = new Document().implementation.createHTMLDocument('')
+  for (const text of ['Subtotal', '2 × Mug', '$1,000.50 (incl. 5 % VAT)', 'Total', '12.00 €', 'Ł 55,90 zł']) {
+    const line = sample.createElement('p')
+    line.textContent = text
+    sample.body.append(line)
+  }
+  const button = sample.createElement('button')
+  button.textContent = 'Place order'
+  sample.body.append(button)
+  readPage(sample, { url: 'about:blank' }, globalThis.tillsideLexicons ?? [])
 }
 
 function read(currency: string): CheckoutReading {

@@ -313,10 +313,11 @@ export const longestName = Math.max(...[...exact.keys(), ...words.keys()].map((n
  * @example currencyMark('kr')?.usual // null: four countries use it
  */
 export function currencyMark(name: string): CurrencyMark | null {
+  if (name.length > longestName) return null
   const known = exact.get(name) ?? words.get(name.toLowerCase())
   if (known) return known
   if (/^[A-Za-z]{3}$/.test(name)) return codeMark(name)
-  return /^\p{Sc}$/u.test(name) && name !== '¢' ? NO_CODE : null
+  return name.length <= 2 && /^\p{Sc}$/u.test(name) && name !== '¢' ? NO_CODE : null
 }
 
 function codeMark(name: string): CurrencyMark | null {

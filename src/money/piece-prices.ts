@@ -1,4 +1,4 @@
-import { type Choice, cheapestPieces, type Effort } from './cheapest-pieces.ts'
+import { type Choice, cheapestPieces, type Effort, OutOfSteps } from './cheapest-pieces.ts'
 import { withCosts } from './piece-level.ts'
 import { netOf, type PieceProgram, type Pool } from './piece-program.ts'
 
@@ -22,7 +22,7 @@ export interface Priced {
  *
  * @throws OutOfSteps
  */
-export function atPrices(program: PieceProgram, prices: readonly number[], effort: Effort): Priced | null {
+function atPrices(program: PieceProgram, prices: readonly number[], effort: Effort): Priced | null {
   const choices: Choice[] = []
   let bound = 0
   for (let index = 0; index < program.envelopes.length; index++) {
@@ -92,7 +92,8 @@ function firstPrices(program: PieceProgram): number[] {
     const [low, high] = priceRange(pool)
     const onlyTakes = program.envelopes.every(({ levels }) => (levels[index]?.least ?? 0) >= 0)
     if (onlyTakes && pool.free === 0 && Number.isFinite(high)) return high
-    return Number.isFinite(high) && Number.isFinite(low) ? Math.round((low + high) / 2) : (Math.max(low, 0) ?? 0)
+    if (pool.worth !== undefined) return Math.min(Math.round((pool.worth * SCALE) / 2), high)
+    return Number.isFinite(high) && Number.isFinite(low) ? Math.round((low + high) / 2) : 0
   })
 }
 
@@ -100,42 +101,53 @@ function firstPrices(program: PieceProgram): number[] {
  * Looks for the prices with the highest bound, by the subgradient method with Polyak's step, and shows every set of
  * choices it meets to `meet`, which answers with the cost of the best solution known (in pieces).
  *
- * @returns the best prices, or null where some envelope cannot be made at all
- * @throws OutOfSteps
+ * @returns the best prices; `no-choice` where some envelope cannot be made at all; null where the steps ran out before
+ *   anything was known
  */
 export function searchPrices(
   program: PieceProgram,
   rounds: number,
   effort: Effort,
   meet: (priced: Priced) => number,
-): Priced | null {
+): Priced | 'no-choice' | null {
   let prices = firstPrices(program)
   let best: Priced | null = null
   let stride = 1
   let idle = 0
   for (let round = 0; round < rounds; round++) {
-    const priced = atPrices(program, prices, effort)
-    if (!priced) return null
+    const priced = tryPrices(program, prices, effort)
+    if (priced === 'out-of-steps') return best
+    if (priced === 'no-choice') return priced
     idle += 1
     if (!best || priced.bound > best.bound) {
       best = priced
       idle = 0
     }
     const known = meet(priced)
-    const length = priced.excess.reduce((sum, e) => sum + e * e, 0)
-    if (length === 0 || Math.ceil(best.bound / SCALE) >= known) return best
-    if (idle >= 4) {
-      stride /= 2
-      idle = 0
-      prices = [...best.prices]
-      if (stride < 0.02) return best
-      const again = best.excess
-      prices = moved(program, best, again, (stride * gapOf(best, known)) / again.reduce((s, e) => s + e * e, 0))
+    if (priced.excess.every((e) => e === 0) || Math.ceil(best.bound / SCALE) >= known) return best
+    if (idle < 4) {
+      prices = moved(program, priced, stride * gapOf(priced, known))
       continue
     }
-    prices = moved(program, priced, priced.excess, (stride * gapOf(priced, known)) / length)
+    stride /= 2
+    idle = 0
+    if (stride < 0.02) return best
+    prices = moved(program, best, stride * gapOf(best, known))
   }
   return best
+}
+
+function tryPrices(
+  program: PieceProgram,
+  prices: readonly number[],
+  effort: Effort,
+): Priced | 'no-choice' | 'out-of-steps' {
+  try {
+    return atPrices(program, prices, effort) ?? 'no-choice'
+  } catch (error) {
+    if (error instanceof OutOfSteps) return 'out-of-steps'
+    throw error
+  }
 }
 
 function gapOf(priced: Priced, known: number): number {
@@ -143,10 +155,13 @@ function gapOf(priced: Priced, known: number): number {
   return Math.max(goal - priced.bound, SCALE / 4)
 }
 
-function moved(program: PieceProgram, from: Priced, way: readonly number[], step: number): number[] {
+/** Prices moved against the excess of each pool, each in proportion to what its pieces are worth. */
+function moved(program: PieceProgram, { prices, excess }: Priced, gap: number): number[] {
+  const way = program.pools.map(({ worth = 1 }, index) => worth * (excess[index] ?? 0))
+  const step = gap / way.reduce((sum, w) => sum + w * w, 0)
   return program.pools.map((pool, index) => {
     const [low, high] = priceRange(pool)
-    const next = Math.round((from.prices[index] ?? 0) + step * (way[index] ?? 0))
+    const next = Math.round((prices[index] ?? 0) + step * (pool.worth ?? 1) * (way[index] ?? 0))
     return Math.min(Math.max(next, low), high)
   })
 }

@@ -9,6 +9,8 @@ export interface Pool {
   readonly price: number
   readonly least: number
   readonly most: number
+  /** About what one of its pieces saves elsewhere, where that is known: the search for its price starts from there. */
+  readonly worth?: number
 }
 
 /** An envelope: its pieces must come to `amount`. Its levels are in the order of the program's pools. */

@@ -148,3 +148,12 @@ export function plainNumber(raw: RawNumber, threeDigits: ThreeDigits): string | 
   const digits = whole.join('').replace(/^0+(?=\d)/, '') || '0'
   return decimals === '' ? digits : `${digits}.${decimals}`
 }
+
+/** Whether a number without any name for money may be an amount: no time, and no phone number. */
+export function mayStandAlone({ groups, marks, loose }: RawNumber): boolean {
+  const digits = groups.join('')
+  // A time such as `12:50`; `1 234:50` is none.
+  if (loose || (marks.includes(':') && digits.length < 5)) return false
+  if (marks.includes(' ') && digits.length > 8 && marks.every((mark) => mark === ' ')) return false
+  return marks.length > 0 || (digits.length < 10 && !/^0\d{6}/.test(digits))
+}

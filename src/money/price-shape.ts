@@ -1,7 +1,7 @@
 import type { CurrencyMark } from './currency-names.ts'
 import { DECORATION, unbracket } from './price-brackets.ts'
 import { isWhole, joinCents, onceOnly } from './price-joins.ts'
-import type { RawNumber } from './price-number.ts'
+import { mayStandAlone, type RawNumber } from './price-number.ts'
 import { isSign, signAfter, signBefore } from './price-sign.ts'
 import { isSpaceless, type Token, textOf } from './price-tokens.ts'
 import { multiplies, saysBound } from './price-words.ts'
@@ -126,13 +126,7 @@ function touchesWord(tokens: readonly Token[], at: number, around: Surroundings)
 /** Whether a number without any name for money may be an amount: nothing beside it, and no phone number or time. */
 function standsAlone(number: RawNumber, rest: readonly Token[], signs: readonly string[]): boolean {
   if (number.loose || !rest.every((token) => DECORATION.has(textOf(token)))) return false
-  const digits = number.groups.join('')
-  const spaced = number.marks.includes(' ')
-  // A time such as `12:50`; `1 234:50` is none.
-  if (number.marks.includes(':') && digits.length < 5) return false
   // A date such as `12.10.`
   if (number.marks.length > 0 && textOf(rest.at(-1)) === '.') return false
-  if (spaced && (signs.includes('plus') || (digits.length > 8 && number.marks.every((mark) => mark === ' '))))
-    return false
-  return number.marks.length > 0 || (digits.length < 10 && !/^0\d{6}/.test(digits))
+  return mayStandAlone(number) && !(number.marks.includes(' ') && signs.includes('plus'))
 }

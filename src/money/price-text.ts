@@ -1,6 +1,7 @@
 import type { CurrencyMark } from './currency-names.ts'
 import { placeCurrencies, settleCurrency } from './currency-places.ts'
 import { knownLocale, localeMarks, localeNames } from './locale-money.ts'
+import { threeDigits } from './price-amount.ts'
 import { commonMark, decimalsOf, hintedMark } from './price-currency.ts'
 import { normalisePrice } from './price-normalise.ts'
 import { plainNumber } from './price-number.ts'
@@ -98,20 +99,6 @@ function readShape(shape: PriceShape, context: Context): ParsedPrice | null {
   if (amount === null || (shape.number.raised !== null && !hasCents)) return null
   const read = { amount: shape.negative && /[1-9]/.test(amount) ? `-${amount}` : amount, currency }
   return shape.restated === null || restates(read, shape, shape.restated, context) ? read : null
-}
-
-/** What a lone mark before three digits does: see the rules of `parsePrice`. */
-function threeDigits(
-  mark: string,
-  decimals: readonly number[],
-  locale: string | null,
-  currency: string | null,
-): 'group' | 'decimal' | null {
-  if (decimals.length > 0 && decimals.every((count) => count < 3)) return 'group'
-  const marks = locale === null ? null : localeMarks(locale, currency)
-  if (mark === marks?.group) return 'group'
-  if (mark === marks?.decimal) return 'decimal'
-  return decimals.length > 0 && decimals.every((count) => count > 2) ? 'decimal' : null
 }
 
 /** Whether an amount in brackets says the same in another currency, or the very same again. */

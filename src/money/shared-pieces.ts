@@ -1,8 +1,8 @@
 import { cheapestPieces, type Effort, OutOfSteps } from './cheapest-pieces.ts'
 import { combine } from './piece-combining.ts'
-import { withCosts } from './piece-level.ts'
+import { type Level, levelCost, withCosts } from './piece-level.ts'
 import { type Priced, SCALE, searchPrices } from './piece-prices.ts'
-import { netOf, type PieceAnswer, type PieceProgram, totalCost } from './piece-program.ts'
+import { netOf, type PieceAnswer, type PieceProgram, type Pool, totalCost } from './piece-program.ts'
 
 type Counts = readonly (readonly number[])[]
 
@@ -11,6 +11,8 @@ export interface SharedOptions {
   readonly start?: Counts | null
   /** What no solution costs more than. Needed to prove that there is none. */
   readonly ceiling: number
+  /** The part of the usual steps this one may take, where several make one answer; 1 when left out. */
+  readonly share?: number
 }
 
 /**
@@ -25,28 +27,24 @@ export interface SharedOptions {
  * far, with the bound proven so far.
  */
 export function sharePieces(program: PieceProgram, options: SharedOptions): PieceAnswer {
+  const { ceiling, share = 1 } = options
   const best = new BestSolution(program, options.start ?? null)
   const usual: number[][] = program.envelopes.map(() => [])
-  const effort: Effort = { steps: 0, most: PRICE_STEPS }
-  let priced: Priced | null = null
-  try {
-    let round = 0
-    priced = searchPrices(program, ROUNDS, effort, (met) => {
-      const chosen = met.choices.map((choice) => choice.counts)
-      noteUsual(usual, chosen, round === 0 ? 1 : 0.15)
-      best.offer(chosen)
-      if (round % 16 === 0) best.offer(improve(program, chosen, effort))
-      round += 1
-      return best.cost
-    })
-    if (!priced) return best.answer(Number.POSITIVE_INFINITY)
-    if (best.counts && priced.bound <= (best.cost - 1) * SCALE) best.offer(improve(program, best.counts, effort))
-  } catch (error) {
-    if (!(error instanceof OutOfSteps)) throw error
-  }
+  if (best.counts) best.offer(improve(program, best.counts))
+  let round = 0
+  const priced = searchPrices(program, ROUNDS, { steps: 0, most: PRICE_STEPS * share }, (met) => {
+    const chosen = met.choices.map((choice) => choice.counts)
+    noteUsual(usual, chosen, round === 0 ? 1 : 0.15)
+    best.offer(chosen)
+    if (round % 16 === 0) best.offer(improve(program, chosen))
+    round += 1
+    return best.cost
+  })
+  if (priced === 'no-choice') return best.answer(Number.POSITIVE_INFINITY)
   if (!priced) return best.answer(0)
-  const from = look(program, priced, usual, best, options.ceiling)
-  return best.answer(prove(program, priced, usual, best, options.ceiling, from))
+  if (best.counts && priced.bound <= (best.cost - 1) * SCALE) best.offer(improve(program, best.counts))
+  const task: Combining = { program, priced, usual, best, ceiling, share }
+  return best.answer(prove(task, look(task)))
 }
 
 class BestSolution {
@@ -70,15 +68,25 @@ class BestSolution {
   }
 }
 
+/** What the combining of choices works on. */
+interface Combining {
+  readonly program: PieceProgram
+  readonly priced: Priced
+  readonly usual: Counts
+  readonly best: BestSolution
+  readonly ceiling: number
+  readonly share: number
+}
+
 /** Looks narrowly for a good solution, a little above the bound first. Gives the bound, perhaps raised. */
-function look(program: PieceProgram, priced: Priced, usual: Counts, best: BestSolution, ceiling: number): number {
+function look({ program, priced, usual, best, ceiling, share }: Combining): number {
   let atLeast = Math.ceil(priced.bound / SCALE)
   for (const more of [1, 3, 10, 100]) {
     if (best.cost < atLeast + more) break
     const goal = Math.min(atLeast + more, best.cost - 1, ceiling)
-    const effort: Effort = { steps: 0, most: LOOK_STEPS }
+    const effort: Effort = { steps: 0, most: LOOK_STEPS * share }
     const { counts, complete } = combine(program, priced, usual, goal, { choices: 100, ways: 100 }, effort)
-    if (counts) best.offer(improve(program, counts, { steps: 0, most: LOOK_STEPS }))
+    if (counts) best.offer(improve(program, counts))
     best.offer(counts)
     if (complete && !counts) atLeast = goal + 1
     if (atLeast > ceiling) return Number.POSITIVE_INFINITY
@@ -87,15 +95,8 @@ function look(program: PieceProgram, priced: Priced, usual: Counts, best: BestSo
 }
 
 /** Combines everything that could cost as little as the bound, raising it while there is nothing. */
-function prove(
-  program: PieceProgram,
-  priced: Priced,
-  usual: Counts,
-  best: BestSolution,
-  ceiling: number,
-  from: number,
-): number {
-  const effort: Effort = { steps: 0, most: PROOF_STEPS }
+function prove({ program, priced, usual, best, ceiling, share }: Combining, from: number): number {
+  const effort: Effort = { steps: 0, most: PROOF_STEPS * share }
   let atLeast = from
   while (atLeast < best.cost && atLeast < Number.POSITIVE_INFINITY) {
     // With no solution yet, the first question is whether there is any.
@@ -113,6 +114,7 @@ const ROUNDS = 40
 const PRICE_STEPS = 300_000
 const LOOK_STEPS = 300_000
 const PROOF_STEPS = 150_000
+const IMPROVE_STEPS = 100_000
 
 /** A running average of what each envelope takes. */
 function noteUsual(usual: number[][], chosen: Counts, weight: number): void {
@@ -122,40 +124,54 @@ function noteUsual(usual: number[][], chosen: Counts, weight: number): void {
   }
 }
 
-/** A piece too many or too few in a pool costs this much while a solution is still being made. */
-const PENALTY = 50
-
-/** Lets each envelope in turn choose again, given what the others have, until none finds anything better. */
-function improve(program: PieceProgram, start: Counts, effort: Effort): Counts {
+/**
+ * Lets each envelope in turn choose again, given what the others have, until none finds anything better or the steps are
+ * used up. While a pool is overdrawn, its pieces cost more than anything they could save.
+ */
+function improve(program: PieceProgram, start: Counts): Counts {
+  const effort: Effort = { steps: 0, most: IMPROVE_STEPS }
+  const penalty = 50 * dearest(program)
   const counts = start.map((of) => [...of])
   const net = netOf(program.pools, counts)
-  for (let changed = true, round = 0; changed && round < 8; round++) {
-    changed = false
-    for (const [index, envelope] of program.envelopes.entries()) {
-      const own = counts[index] ?? []
-      const levels = envelope.levels.map((level, at) => {
-        const pool = program.pools[at]
-        if (!pool) return level
-        const others = (net[at] ?? 0) - (own[at] ?? 0)
-        const corners = [{ at: pool.free - others, gain: pool.price }]
-        if (Number.isFinite(pool.most)) corners.push({ at: pool.most - others, gain: PENALTY })
-        if (!Number.isFinite(pool.least)) return withCosts(level, 0, corners)
-        return withCosts(level, -PENALTY, [...corners, { at: pool.least - others, gain: PENALTY }])
-      })
-      const asked = cheapestPieces(envelope.amount, levels, effort)
-      const better = asked.best()
-      if (!better) continue
-      const cost = (of: readonly number[]) =>
-        levels.reduce((sum, level, at) => {
-          let price = level.slope * (of[at] ?? 0)
-          for (const corner of level.corners) price += corner.gain * Math.max(0, (of[at] ?? 0) - corner.at)
-          return sum + price
-        }, 0)
-      if (better.cost >= cost(own)) continue
-      changed = true
-      for (let at = 0; at < net.length; at++) net[at] = (net[at] ?? 0) + (better.counts[at] ?? 0) - (own[at] ?? 0)
-      counts[index] = [...better.counts]
+  try {
+    for (let changed = true, round = 0; changed && round < 8; round++) {
+      changed = false
+      for (const [index, { amount, levels }] of program.envelopes.entries()) {
+        const own = counts[index] ?? []
+        const given = levels.map((level, at) =>
+          givenOthers(level, program.pools[at], (net[at] ?? 0) - (own[at] ?? 0), penalty),
+        )
+        const better = cheapestPieces(amount, given, effort).best()
+        if (!better || better.cost >= given.reduce((sum, level, at) => sum + levelCost(level, own[at] ?? 0), 0))
+          continue
+        changed = true
+        for (let at = 0; at < net.length; at++) net[at] = (net[at] ?? 0) + (better.counts[at] ?? 0) - (own[at] ?? 0)
+        counts[index] = [...better.counts]
+      }
     }
+  } catch (error) {
+    if (!(error instanceof OutOfSteps)) throw error
   }
   return counts
+}
+
+/** A level with what its pool costs on top, when the other envelopes take `others` from it. */
+function givenOthers(level: Level, pool: Pool | undefined, others: number, penalty: number): Level {
+  if (!pool) return level
+  const corners = [{ at: pool.free - others, gain: pool.price }]
+  if (Number.isFinite(pool.most)) corners.push({ at: pool.most - others, gain: penalty })
+  if (!Number.isFinite(pool.least)) return withCosts(level, 0, corners)
+  return withCosts(level, -penalty, [...corners, { at: pool.least - others, gain: penalty }])
+}
+
+/** The most that one piece can cost or save anywhere. */
+function dearest({ pools, envelopes }: PieceProgram): number {
+  let most = 1
+  for (const { price, worth = 0 } of pools) most = Math.max(most, price, worth)
+  for (const { levels } of envelopes) {
+    for (const { slope, corners } of levels) {
+      most = Math.max(most, Math.abs(slope), ...corners.map(({ gain }) => gain))
+    }
+  }
+  return most
 }

@@ -79,13 +79,16 @@ export function whatElseToMatch(
  */
 export function unseenEntries(book: Book): EntryToMatch[] {
   const shown = linesByEntry(book)
+  const shops = new Map<OrderId, string>()
+  for (const entry of entriesOf(book)) if (entry.kind === 'order') shops.set(entry.order, entry.shop)
   const found: EntryToMatch[] = []
   for (const entry of entriesOf(book)) {
     if (entry.kind === 'opening' || entry.kind === 'reversal' || isReversed(book, entry.id)) continue
     for (const { account, amount } of entry.places) {
       const id = accountOfPlace(book, account)
       if (id === null || shown.get(entry.id)?.some((l) => l.account === null || l.account === id)) continue
-      const text = entry.kind === 'spend' ? entry.purpose : (entry.note ?? '')
+      const text =
+        entry.kind === 'spend' ? entry.purpose : 'order' in entry ? (shops.get(entry.order) ?? '') : (entry.note ?? '')
       const money = ofMinor(book.household.currency, amount)
       found.push({
         entry: entry.id,

@@ -3,6 +3,7 @@ import { ofMinor } from '../money/money.ts'
 import type { Graph, ReadyLine } from './match-edges.ts'
 import { suggestPots } from './match-suggest.ts'
 import type { MatchOptions, OrderToMatch, StatementMatch, StatementMatching } from './match-types.ts'
+import type { StatementLine } from './statement-line.ts'
 
 type Leftovers = Pick<StatementMatching, 'untagged' | 'uncharged' | 'unseen'>
 
@@ -12,16 +13,22 @@ export function leftoversOf(
   matches: readonly StatementMatch[],
   orders: readonly OrderToMatch[],
   options: MatchOptions,
+  lines: readonly StatementLine[],
 ): Leftovers {
   const matchedLines = new Set(matches.flatMap((m) => m.lines))
   const charged = new Set(matches.filter((m) => m.kind === 'charge').flatMap((m) => m.orders))
   const seen = new Set(matches.flatMap((m) => m.entries))
-  const days = graph.lines.map((l) => dayNumber(l.line.date))
+  // Lines posted before count too: the statement still shows up to which day the card had charged nothing.
+  const days = lines.map((l) => dayNumber(l.date))
   const [first, last] = [Math.min(...days), Math.max(...days)]
   const suggest = suggestPots(options.habits ?? [])
   const open = (order: OrderToMatch): number => order.held?.minor ?? order.amount.minor - (order.charged?.minor ?? 0)
   const byLook = new Map<string, ReadyLine[]>()
-  for (const line of graph.lines) byLook.set(look(line), [...(byLook.get(look(line)) ?? []), line])
+  for (const line of graph.lines) {
+    const same = byLook.get(look(line))
+    if (same) same.push(line)
+    else byLook.set(look(line), [line])
+  }
   return {
     untagged: graph.lines
       .filter((l) => !matchedLines.has(l.line.id))
@@ -45,5 +52,5 @@ export function leftoversOf(
 }
 
 function look(line: ReadyLine): string {
-  return `${line.amount} ${line.text.words.join(' ')}`
+  return `${line.amount} ${line.text.key}`
 }

@@ -11,7 +11,7 @@ export class Names {
 
   /** The number of a name; the same name has the same number. */
   idOf(name: MerchantText): number {
-    const key = name.words.join(' ')
+    const key = name.key
     const known = this.#ids.get(key)
     if (known !== undefined) return known
     const id = this.#names.length
@@ -28,9 +28,11 @@ export class Names {
 
   /** How much a text looks like a name, 0 to 100. */
   likeness(text: MerchantText, id: number): number {
-    const key = text.words.join(' ')
-    const known = this.#texts.get(key) ?? new Map<number, number>()
-    this.#texts.set(key, known)
+    let known = this.#texts.get(text.key)
+    if (!known) {
+      known = new Map()
+      this.#texts.set(text.key, known)
+    }
     const before = known.get(id)
     if (before !== undefined) return before
     const name = this.#names[id]
@@ -41,7 +43,7 @@ export class Names {
 
   /** Names that a text may be, best first. Only names that share a word's first letter are compared. */
   alike(text: MerchantText): readonly number[] {
-    const key = text.words.join(' ')
+    const key = text.key
     const before = this.#alike.get(key)
     if (before) return before
     const ids = new Set<number>()

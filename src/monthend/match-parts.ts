@@ -1,3 +1,4 @@
+import type { OrderId } from '../book/ids.ts'
 import type { Money } from '../money/money.ts'
 import { bestAssignment } from './match-assignment.ts'
 import type { Choice } from './match-choose.ts'
@@ -19,7 +20,11 @@ export function partMatches(
 ): StatementMatch[] {
   const inGroup = new Set(choice.groups.flatMap((g) => g.lines))
   const alone = graph.lines.flatMap((_, i) => ((choice.targetOf[i] ?? -1) < 0 && !inGroup.has(i) ? [i] : []))
-  const targets = graph.targets.map((target) => ({ target, room: roomOf(target, made) }))
+  const byOrder = new Map<OrderId, StatementMatch[]>()
+  for (const match of made) {
+    for (const order of match.orders) byOrder.set(order, [...(byOrder.get(order) ?? []), match])
+  }
+  const targets = graph.targets.map((target) => ({ target, room: roomOf(target, byOrder) }))
   const byName = new Map<number, number[]>()
   targets.forEach(({ target, room }, i) => {
     if (room === 0 || (target.kind !== 'charge' && target.kind !== 'refund')) return
@@ -54,12 +59,11 @@ export function partMatches(
 }
 
 /** What is open of a target after the matches made, signed like it. */
-function roomOf(target: Target, made: readonly StatementMatch[]): number {
+function roomOf(target: Target, byOrder: ReadonlyMap<OrderId, readonly StatementMatch[]>): number {
   const order = target.order?.order
   if (order === undefined) return 0
   let room = target.amount
-  for (const match of made) {
-    if (!match.orders.includes(order)) continue
+  for (const match of byOrder.get(order) ?? []) {
     if (match.kind === 'charge' && target.kind === 'charge') return 0
     for (const part of match.parts) {
       if (part.order === order && match.kind === target.kind) room -= Math.sign(target.amount) * part.amount.minor

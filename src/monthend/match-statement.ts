@@ -45,11 +45,11 @@ export function matchStatement(
   made.push(...partMatches(graph, choice, made, money))
   const matches = inOrder(
     graph,
-    made.map((match) => refundOfNothing(match, made, orders)),
+    made.map((match) => (match.kind === 'refund' ? refundOfNothing(match, made, orders) : match)),
   )
   return {
     matches,
-    ...leftoversOf(graph, matches, orders, options),
+    ...leftoversOf(graph, matches, orders, options, lines),
     pending: lines.filter((line) => line.status === 'pending').map((line) => line.id),
     posted: lines.filter((line) => line.status === 'booked' && posted.has(line.id)).map((line) => line.id),
     isProven: choice.isProven,

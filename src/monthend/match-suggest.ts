@@ -16,7 +16,7 @@ export function suggestPots(habits: readonly PotHabit[]): (text: MerchantText) =
   let weight = 1
   for (const { text, isShop, pot } of habits) {
     const name = isShop ? shopText(text) : merchantText(text)
-    const key = name.words.join(' ')
+    const key = name.key
     if (key === '') continue
     const habit = known.get(key) ?? { name, text, weights: new Map() }
     known.set(key, habit)

@@ -7,6 +7,8 @@
 export interface MerchantText {
   /** Words of at least two letters, places and payment words left out. */
   readonly words: readonly string[]
+  /** The words with spaces between: two texts with the same key are alike in everything but codes. */
+  readonly key: string
   /** All of it without spaces. */
   readonly joined: string
   /** Order numbers and the like: runs with a digit, of five signs at least, for exact comparison. */
@@ -18,7 +20,7 @@ const NOISE = new Set(
   (
     'the and of de la le les der die das und card carte karte debit credit visa mastercard maestro pos purchase achat ' +
     'payment paiement zahlung kauf buy sale recurring contactless online web internet www http https com net org shop ' +
-    'store example ref order bestellung commande no nr ltd inc llc gmbh co sarl'
+    'store example localhost ref order bestellung commande no nr ltd inc llc gmbh co sarl'
   ).split(' '),
 )
 /** Payment services that stand before the shop's own name, as in `SQ *CORVID`; common practice, no source. */
@@ -36,7 +38,7 @@ export function merchantText(text: string): MerchantText {
   const all = plain.split(/[^\p{L}]+/u).filter((word) => word.length >= 2)
   const kept = all.filter((word) => !NOISE.has(word))
   const words = kept.length > 0 ? kept : all
-  return { words, joined: words.join(''), codes }
+  return { words, key: words.join(' '), joined: words.join(''), codes }
 }
 
 /** Prepares a host name: the ending that names no shop (`.ca`, `.co.uk`, `.example`) is left out. */

@@ -35,7 +35,7 @@ export interface EntryToMatch {
   readonly date: CalendarDate
   /** Signed from the account's side: money that left is negative. */
   readonly amount: Money
-  /** What the entry says it was for; '' when it says nothing. */
+  /** What the entry says it was for, or its order's shop; '' when it says nothing. */
   readonly text: string
   readonly kind: 'cash' | 'pay' | 'transfer' | 'spend' | 'other'
 }

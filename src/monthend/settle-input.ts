@@ -3,6 +3,7 @@ import type { PotId } from '../book/ids.ts'
 import type { CurrencyCode } from '../money/currency.ts'
 import { sameCurrency, toDecimal } from '../money/money.ts'
 import { MoneyError } from '../money/money-error.ts'
+import { gcd } from '../money/piece-level.ts'
 import { denominationsOf, mostExpressible, stockOf } from '../money/piece-stock.ts'
 import type { EnvelopeCount, EnvelopeTarget, SettleOptions } from './settle.ts'
 
@@ -22,6 +23,8 @@ export interface SettleTask {
   readonly currency: CurrencyCode
   /** Values in minor units, the largest first. */
   readonly denominations: readonly number[]
+  /** What all amounts are multiples of, in minor units. */
+  readonly unit: number
   readonly envelopes: readonly SettleEnvelope[]
   readonly trip: boolean
   /** For each denomination, whether the bank gives it. */
@@ -65,15 +68,28 @@ export function readSettle(
     stockOf(counts.find((count) => count.pot === pot)?.pieces ?? [], denominations),
   )
   const endless = denominations.map(() => Number.POSITIVE_INFINITY)
-  const most = denominations.map((_, at) =>
-    gives[at] || !trip ? Number.POSITIVE_INFINITY : counted.reduce((sum, of) => sum + (of[at] ?? 0), 0),
-  )
+  const total = denominations.map((_, at) => counted.reduce((sum, of) => sum + (of[at] ?? 0), 0))
+  const most = denominations.map((_, at) => (gives[at] ? Number.POSITIVE_INFINITY : (total[at] ?? 0)))
+  // What neither lies in an envelope nor is given plays no part; without it all amounts are multiples of a larger unit.
+  const there = denominations.map((_, at) => (most[at] ?? 0) > 0)
+  const only = <T>(list: readonly T[]): T[] => list.filter((_, at) => there[at])
+  // Without a bank the envelopes keep their sum, so one may have to end above its target: every amount counts.
+  const unit = (trip ? only(denominations) : denominations).reduce((divisor, value) => gcd(value, divisor), 0) || 1
   const envelopes = targets.map(({ pot, cash }, index): SettleEnvelope => {
     const rounded = mostExpressible(cash.minor, denominations, endless)
-    const expressible = mostExpressible(rounded, denominations, most)
-    return { pot, counted: counted[index] ?? [], target: cash.minor, rounded, expressible }
+    const expressible = trip ? mostExpressible(rounded, denominations, most) : rounded
+    return { pot, counted: only(counted[index] ?? []), target: cash.minor, rounded, expressible }
   })
-  return { currency, denominations, envelopes, trip, gives, goOnTo: goOnTo(targets, denominations, options) }
+  const finals = goOnTo(targets, denominations, options)
+  return {
+    currency,
+    denominations: only(denominations),
+    unit,
+    envelopes,
+    trip,
+    gives: only(gives),
+    goOnTo: finals?.map(only) ?? null,
+  }
 }
 
 function checkTarget(first: EnvelopeTarget, cash: EnvelopeTarget['cash']): void {

@@ -1,4 +1,4 @@
-import { gcd, type Level } from '../money/piece-level.ts'
+import type { Level } from '../money/piece-level.ts'
 import type { PieceProgram, Pool } from '../money/piece-program.ts'
 import { shareScarce } from '../money/piece-shortfall.ts'
 import { worthOf } from '../money/piece-stock.ts'
@@ -20,8 +20,7 @@ export interface SolvedSettle {
  * the envelopes get beyond what they give costs 1 each). The bank takes what they give beyond what they get.
  */
 export function solveSettle(task: SettleTask): SolvedSettle {
-  const { denominations, envelopes, gives, trip } = task
-  const unit = denominations.reduce((divisor, value) => gcd(value, divisor), 0) || 1
+  const { denominations, unit, envelopes, gives, trip } = task
   const total = denominations.map((_, at) => envelopes.reduce((sum, { counted }) => sum + (counted[at] ?? 0), 0))
   const pools = denominations.map(
     (_, at): Pool => ({
@@ -43,7 +42,7 @@ export function solveSettle(task: SettleTask): SolvedSettle {
       }),
     })),
   }
-  const solved = shareScarce(program, { closed: !trip, start: startOf(task), ceiling: ceilingOf(task, unit) })
+  const solved = shareScarce(program, { closed: !trip, start: startOf(task), ceiling: ceilingOf(task) })
   // What even one envelope alone could not get is missing in any case.
   const beyond = envelopes.reduce((sum, { rounded, expressible }) => sum + rounded - expressible, 0)
   return {
@@ -56,7 +55,7 @@ export function solveSettle(task: SettleTask): SolvedSettle {
 }
 
 /** No list moves more pieces than there are in the envelopes and could come from the bank at the very most. */
-function ceilingOf({ denominations, envelopes, trip }: SettleTask, unit: number): number {
+function ceilingOf({ denominations, unit, envelopes, trip }: SettleTask): number {
   const counted = envelopes.reduce((sum, of) => sum + of.counted.reduce((s, n) => s + n, 0), 0)
   if (!trip) return counted
   const smallest = denominations.at(-1) ?? unit

@@ -42,12 +42,16 @@ export function sinkingPot(book: Book, id: PotId, today: CalendarDate): SinkingP
 /** Pays whose fills make the present rate. */
 const RATE_PAYS = 6
 
-/** What a pay brings at present: the mean of the latest six pays' fills, rounded down; the pot's fill before any pay. */
+/**
+ * What a pay brings at present: the mean of the latest six pays' fills, rounded down; the pot's fill before any pay. A day
+ * on which it was filled counts as a pay, also when the pay came on another day than its own.
+ */
 function presentRate(book: Book, pot: Pot, changes: readonly PotChange[], today: CalendarDate): number {
   const fills = changes.filter((change) => change.what === 'filled' && change.date <= today)
   const first = fills[0]?.date
   if (first === undefined) return pot.fill.cash + pot.fill.card
-  const pays = [...new Set(paysAhead(book.household, first, today).map((pay) => pay.date))].slice(-RATE_PAYS)
+  const due = paysAhead(book.household, first, today).map((pay) => pay.date)
+  const pays = [...new Set([...due, ...fills.map((fill) => fill.date)])].sort().slice(-RATE_PAYS)
   const [since] = pays
   if (since === undefined) return pot.fill.cash + pot.fill.card
   const sum = fills.filter((change) => change.date >= since).reduce((all, change) => all + change.cash + change.card, 0)

@@ -65,7 +65,17 @@ export function readSlip(fills: readonly CashFill[], options: SlipOptions): Slip
     const expressible = mostExpressible(rounded, denominations, most)
     return { pot, wanted: cash.minor, rounded, expressible, wish: wishLimits(wish, usable), wished: wish !== 'usual' }
   })
-  return { currency, denominations, gives, hand, pots, multipleOf: multipleOf(options) }
+  // What is neither given nor at hand plays no part; without it all amounts are multiples of a larger unit.
+  const there = denominations.map((_, at) => (most[at] ?? 0) > 0)
+  const only = <T>(list: readonly T[]): T[] => list.filter((_, at) => there[at])
+  return {
+    currency,
+    denominations: only(denominations),
+    gives: only(gives),
+    hand: only(hand),
+    pots,
+    multipleOf: multipleOf(options),
+  }
 }
 
 function checkFill(first: CashFill, cash: CashFill['cash']): void {

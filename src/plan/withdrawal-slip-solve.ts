@@ -27,6 +27,8 @@ export function solveSlip(task: SlipTask): SolvedSlip {
   const { denominations, pots, gives, hand } = task
   const unit = denominations.reduce((divisor, value) => gcd(value, divisor), 0) || 1
   const wishWeight = morePiecesThanAny(task)
+  const distances = pots.flatMap(({ wish }) => denominations.map((value) => againstWish(wish, value)))
+  const grain = distances.reduce((divisor, distance) => gcd(distance, divisor), 0) || 1
   const program: PieceProgram = {
     pools: denominations.map(
       (_, at): Pool => ({
@@ -40,7 +42,7 @@ export function solveSlip(task: SlipTask): SolvedSlip {
       amount: expressible / unit,
       levels: denominations.map((value, at): Level => {
         const most = gives[at] ? Number.POSITIVE_INFINITY : (hand[at] ?? 0)
-        const slope = Math.ceil(againstWish(wish, value) / unit) * wishWeight
+        const slope = (againstWish(wish, value) / grain) * wishWeight
         return { value: value / unit, least: 0, most, slope, corners: [] }
       }),
     })),

@@ -4,6 +4,7 @@ import type messages from '../locales/en/messages.json'
 import type monthend from '../locales/en/monthend.json'
 import type orders from '../locales/en/orders.json'
 import type plan from '../locales/en/plan.json'
+import type safe from '../locales/en/safe.json'
 import { locale, message } from './browser.ts'
 
 /** Keys of the files in `src/locales/en`: `messages` for popup and panel and what all share, the others for the desk. */
@@ -13,6 +14,7 @@ export type TextKey =
   | keyof typeof orders
   | keyof typeof plan
   | keyof typeof monthend
+  | keyof typeof safe
 
 type BaseOf<K> = K extends `${infer Base}_other` ? Base : never
 /** Keys that come in plural forms: `found` for `found_one` and `found_other`. */

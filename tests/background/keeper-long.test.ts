@@ -184,10 +184,10 @@ describe('a book longer than what is kept at hand', () => {
       if (HEAD in items) throw new Error('the power went')
       return set(items)
     }
-    await expect(keeper.replace(other, {})).rejects.toMatchObject({ code: 'store-failed' })
+    await expect(keeper.replace(other, deviceId('laptop'), settings)).rejects.toMatchObject({ code: 'store-failed' })
     expect(await figures(keeperOver(area, marker))).toEqual(['400.00', '492.00', '20.00'])
     area.set = set
-    await keeper.replace(other, {})
+    await keeper.replace(other, deviceId('laptop'), settings)
     expect(await figures(keeper)).toEqual(['0.00', '3.00', '0.00'])
     expect(await figures(keeperOver(area, marker))).toEqual(['0.00', '3.00', '0.00'])
     expect(Object.keys(area.data).length).toBe(3)

@@ -204,6 +204,17 @@ describe('sweeping', () => {
     expect([after.get(b)?.cash.minor, after.get(b)?.card.minor]).toEqual([7000, 1200])
   })
 
+  it('brings notes to the bank for a pot without an envelope, and draws them for one without a card side', () => {
+    const sided = household([pot('a'), pot('b', { sides: 'card' }), pot('c', { sides: 'cash' })])
+    const book = openBook(sided, entriesOf(bookWith(household([pot('a')]), [['a', '50.00', '30.00']])))
+    const banked = append(book, swept({ cash: '20.00', card: '5.00' }, { pot: b }, book))
+    expect(balances(banked).get(b)).toMatchObject({ cash: cad('0.00'), card: cad('25.00') })
+    expect(summarise(banked, monthNamed(sided, november)).accounts[0]?.balance).toBe(5000)
+    const drawn = append(book, swept({ cash: '20.00', card: '5.00' }, { pot: potId('c') }, book))
+    expect(balances(drawn).get(potId('c'))).toMatchObject({ cash: cad('25.00'), card: cad('0.00') })
+    expect(summarise(drawn, monthNamed(sided, november)).accounts[0]?.balance).toBe(2500)
+  })
+
   it('pays a debt out of the house, or a credit card of the household', () => {
     const out = append(start, swept({ cash: '20.00', card: '5.00' }, { debt: 'Dentist' }))
     expect([balances(out).get(a)?.left.minor, unplaced(out).minor]).toEqual([5500, 0])

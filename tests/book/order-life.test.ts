@@ -126,9 +126,9 @@ describe('several charges', () => {
     expect(figures(done)).toEqual(['57.82', '0.00', '57.82'])
     expect(orderSigns(done, orderState(done, order(1)), today)).toEqual([])
     expect(story(done)).toEqual([
-      'Tagged 45.43 at millrace.example to Groceries 45.43.',
+      'Tagged 45.43 at millrace.example to Groceries.',
       'An estimate of 41.30; 4.13 more is held as a margin.',
-      'The card charged 42.18: Groceries 42.18.',
+      'The card charged 42.18: Groceries.',
       'All is delivered; the remaining 3.25 was let go.',
     ])
   })
@@ -254,7 +254,7 @@ describe('abroad', () => {
     )
     expect(story(charged).slice(1)).toEqual([
       'The shop asked €40.00. Held at a rate of 1.50, with the card’s fee: 61.50.',
-      'The card charged 60.87: Groceries 60.87.',
+      'The card charged 60.87: Groceries.',
       '61.50 was held; the card’s own rate made it 0.63 less.',
     ])
     const seen = lastSeenRate(charged, 'EUR')
@@ -444,7 +444,7 @@ describe('an order’s story', () => {
     expect(story(book)).toEqual([
       'Tagged 60.00 at millrace.example: Groceries 46.67 and Household things 13.33.',
       'Split by item: 54.00 of items. Shipping, tax and the like follow them by the largest remainder: Groceries 46.67 and Household things 13.33.',
-      'The card charged 13.33: Household things 13.33.',
+      'The card charged 13.33: Household things.',
       'The step before this was taken back.',
       'The card charged 60.00: Groceries 46.67 and Household things 13.33.',
       'A refund of 6.00 is expected: Groceries 4.67 and Household things 1.33. It cannot be spent before it comes.',

@@ -314,6 +314,8 @@ describe('what the book has already', () => {
       { posted: new Set(['L']) },
     )
     expect([m.matches, m.untagged, m.pending]).toEqual([[], [], ['M']])
+    // Still held, though no line is new: the card has not charged the second one.
+    expect(m.uncharged.map((u) => u.order)).toContain(order(2))
     expect(new Set(m.posted)).toEqual(new Set(['L']))
   })
 

@@ -80,7 +80,7 @@ describe('settle, whatever is counted', () => {
       }),
       { seed: 61, numRuns: 120 },
     )
-  })
+  }, 30_000)
 
   it('makes and loses no money: cash and card of every pot change against each other, pieces stay at home without a bank', () => {
     fc.assert(
@@ -97,7 +97,7 @@ describe('settle, whatever is counted', () => {
       }),
       { seed: 62, numRuns: 120 },
     )
-  })
+  }, 30_000)
 
   it('goes on after any tick with no more pieces than were left to move', () => {
     fc.assert(
@@ -116,7 +116,7 @@ describe('settle, whatever is counted', () => {
       }),
       { seed: 63, numRuns: 60 },
     )
-  })
+  }, 30_000)
 
   it('answers the same when asked again', () => {
     fc.assert(
@@ -125,5 +125,5 @@ describe('settle, whatever is counted', () => {
       }),
       { seed: 64, numRuns: 20 },
     )
-  })
+  }, 30_000)
 })

@@ -128,6 +128,47 @@ describe('statements without lines', () => {
   })
 })
 
+describe('OFX as banks bend it', () => {
+  const wrap = (inner: string): string => `OFXHEADER:100\n\n<OFX><STMTRS><CURDEF>CAD${inner}</STMTRS></OFX>`
+  const line = '<STMTTRN><DTPOSTED>20260301<TRNAMT>-1.00<FITID>1<NAME>A & B <3</STMTTRN>'
+
+  it('transactions without a list around them, or in a list that is never closed, are read', () => {
+    expect(readStatement(wrap(line)).map((one) => one.name)).toEqual(['A & B <3'])
+    expect(readStatement(wrap(`<BANKTRANLIST>${line}`))).toHaveLength(1)
+  })
+  it('an empty element without an end tag does not swallow what follows', () => {
+    const [read] = readStatement(wrap(line.replace('<FITID>', '<CHECKNUM><MEMO><FITID>')))
+    expect(read).toMatchObject({ text: '', references: [], id: ':1' })
+  })
+  it('a pending list, a hold and a character reference', () => {
+    const text = wrap(
+      '<BANKTRANLISTP><STMTTRNP><DTTRAN>20260302<TRNAMT>-2.00<NAME>Caf&#233;</STMTTRNP></BANKTRANLISTP>' +
+        '<STMTTRN><TRNTYPE>HOLD<DTPOSTED>20260301<TRNAMT>-1.00<FITID>1<NAME><![CDATA[<b>]]></STMTTRN>',
+    )
+    expect(readStatement(text).map((one) => [one.name, one.status])).toEqual([
+      ['<b>', 'pending'],
+      ['Café', 'pending'],
+    ])
+  })
+  it('two files read in turns do not disturb each other', () => {
+    const steps = [1, 2].map((n) => openStatementInSteps(wrap(line.repeat(n * 2000))))
+    const counts = steps.map(() => 0)
+    for (let left = 2; left > 0; ) {
+      for (const [i, one] of steps.entries()) {
+        const step = one.next()
+        if (!step.done || counts[i] !== 0) continue
+        counts[i] = step.value.lines.length
+        left -= 1
+      }
+    }
+    expect(counts).toEqual([2000, 4000])
+  })
+  it('a file of one line with many transactions is read in a time that grows with its size', () => {
+    // Looking for the next line end at each element once made this take minutes.
+    expect(readStatement(wrap(line.repeat(20_000)))).toHaveLength(20_000)
+  })
+})
+
 describe('large files', () => {
   const file = (rows: number): string => {
     const all = Array.from(

@@ -1,4 +1,4 @@
-import { type AccountId, calendarDate, type Money, type OrderId, type PotId, potId } from '../../src/index.ts'
+import { calendarDate, type PotId, potId } from '../../src/index.ts'
 import type { OrderToMatch } from '../../src/monthend/match-types.ts'
 import type { StatementLine } from '../../src/monthend/statement-line.ts'
 import { cad, order } from '../book/sample.ts'
@@ -47,4 +47,3 @@ export function held(
 }
 
 export const pots = (...ids: string[]): readonly PotId[] => ids.map(potId)
-export type { AccountId, Money, OrderId }

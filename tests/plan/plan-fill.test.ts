@@ -268,6 +268,9 @@ describe('planFill', () => {
           expect(plan.lines).toHaveLength(made.length)
           for (const l of plan.lines) {
             expect(l.cash.minor + l.card.minor).toBe(l.gets.minor)
+            // Every figure is explained, and every gap in a sentence is filled.
+            const said = sayFillLine(some.household, l, today) + sayShare(some.household, l, today)
+            expect(said).toMatch(/^[^{}]+\.$/)
             expect(l.gets.minor + l.short.minor).toBe(l.wants.minor)
             expect(Math.min(l.gets.minor, l.short.minor, l.cash.minor, l.card.minor)).toBeGreaterThanOrEqual(0)
             const { sides } = made.find((p) => p.id === l.pot) ?? pot('none')

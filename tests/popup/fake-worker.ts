@@ -10,6 +10,7 @@ import type {
   Reply,
 } from '../../src/background/protocol.ts'
 import { Refusal } from '../../src/background/refusal.ts'
+import type { RestoreCommands } from '../../src/background/restore-protocol.ts'
 import type { Damage } from '../../src/background/store.ts'
 import {
   accountId,
@@ -51,8 +52,8 @@ import {
 import { newEntryId } from '../../src/ui/new-id.ts'
 import { smallHousehold } from './samples.ts'
 
-/** The month-end's own pages are tested against the real worker, not against this one. */
-type Handled = Exclude<keyof OwnCommands, keyof MonthendCommands>
+/** The desk's own pages are tested against the real worker, not against this one. */
+type Handled = Exclude<keyof OwnCommands, keyof (MonthendCommands & RestoreCommands)>
 type Handlers = { [C in Handled]: (ask: OwnCommands[C]['ask']) => OwnCommands[C]['answer'] }
 
 /** The worker's commands over the real engine, in memory: for tests of our pages, and for looking at them. */
@@ -238,6 +239,11 @@ export class FakeWorker {
     'order.hold-part': () => this.notFaked('order.hold-part'),
     'order.expect-refund': () => this.notFaked('order.expect-refund'),
     'order.refund': () => this.notFaked('order.refund'),
+    'plan.save': () => this.notFaked('plan.save'),
+    'pot.plan': () => this.notFaked('pot.plan'),
+    'fill.plan': () => this.notFaked('fill.plan'),
+    'payday.undo': () => this.notFaked('payday.undo'),
+    'sheet.add': () => this.notFaked('sheet.add'),
     'renewal.save': () => this.notFaked('renewal.save'),
     'renewal.pay': () => this.notFaked('renewal.pay'),
     'order.rules': () => this.notFaked('order.rules'),
@@ -249,6 +255,7 @@ export class FakeWorker {
         const verdict = assess(book, { ...purchase, order }, this.today)
         return { kind: 'tagged', entry: id, verdict, adjusted: false }
       }
+      if (whole.every((l) => l.amount === 0)) return { kind: 'nothing-to-pay' }
       const answer = tagOrder(book, this.stamp(id), order, purchase, reason ?? undefined)
       if (answer.kind === 'blocked' || answer.kind === 'needs-reason') return answer
       const read = this.checkout.page?.total ?? null

@@ -2,8 +2,8 @@ import * as z from 'zod/mini'
 import type { Entry } from '../../index.ts'
 import { canonical } from '../canonical.ts'
 import { sha256 } from '../digest.ts'
-import { storedEntry, storedHead1 } from '../schemas.ts'
 import type { Head, Ledger } from '../store.ts'
+import { storedEntry, storedHead1 } from '../stored-schemas.ts'
 
 /** What a store of format 1 held. */
 export interface Book1 extends Ledger {

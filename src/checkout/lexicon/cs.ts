@@ -9,6 +9,7 @@ export const cs: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'zaplatit dnes',
       'k úhradě dnes',
       'k úhradě nyní',
       'k úhradě teď',

@@ -292,6 +292,7 @@ export const da: Lexicon = {
     tip: ['drikkepenge', 'tips'],
     rounding: ['afrunding', 'øreafrunding', 'afrundet', 'øredifference'],
     aside: [
+      'resterende på gavekort',
       'rate',
       'rater',
       'rater af',

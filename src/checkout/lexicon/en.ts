@@ -110,6 +110,7 @@ export const en: Lexicon = {
     paid: ['amount paid', 'total paid', 'you paid', 'paid', 'paid in full', 'payment received'],
     summary: ['order summary', 'show order summary', 'hide order summary', 'summary', 'view order summary'],
     items: [
+      'goods',
       'subtotal',
       'sub total',
       'item subtotal',

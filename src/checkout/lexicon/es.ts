@@ -94,6 +94,7 @@ export const es: Lexicon = {
       'bonificación',
     ],
     credit: [
+      'saldo a favor',
       'tarjeta regalo',
       'tarjeta de regalo',
       'cheque regalo',
@@ -124,6 +125,11 @@ export const es: Lexicon = {
     tip: ['propina', 'propinas'],
     rounding: ['redondeo'],
     aside: [
+      'a pagar a la llegada',
+      'a pagar al llegar',
+      'saldo de la tarjeta de regalo',
+      'saldo de tarjeta de regalo',
+      'saldo pendiente después',
       'cuota',
       'cuotas',
       'cuotas de',
@@ -216,6 +222,7 @@ export const es: Lexicon = {
   excluded: ['sin', 'excl', 'excluido', 'antes de', 'no incluye', 'no incluido'],
   plus: ['más'],
   later: [
+    'se calcula al finalizar la compra',
     'se calcula en el siguiente paso',
     'calculado en el siguiente paso',
     'se calculará',
@@ -232,6 +239,9 @@ export const es: Lexicon = {
   ],
   quantity: ['cantidad', 'cant', 'unidades', 'uds', 'ud'],
   orderNumber: [
+    'n.º de pedido',
+    'n.º pedido',
+    'n.º de orden',
     'número de pedido',
     'nº de pedido',
     'n° de pedido',
@@ -325,6 +335,7 @@ export const es: Lexicon = {
     ],
     vague: ['confirmar', 'finalizar', 'enviar', 'completar', 'terminar', 'aceptar'],
     other: [
+      'regresar al carrito',
       'continuar',
       'siguiente',
       'volver',
@@ -441,7 +452,7 @@ export const es: Lexicon = {
       'confirmación de pedido',
       'reserva confirmada',
     ],
-    history: ['historial de pedidos', 'mis pedidos', 'tus pedidos', 'pedidos anteriores'],
+    history: ['mis compras', 'historial de pedidos', 'mis pedidos', 'tus pedidos', 'pedidos anteriores'],
   },
   terms: ['términos', 'condiciones', 'términos y condiciones', 'condiciones de venta', 'desistimiento'],
 }

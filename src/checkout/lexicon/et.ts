@@ -269,6 +269,7 @@ export const et: Lexicon = {
       'mahahindlus',
     ],
     credit: [
+      'krediit',
       'kinkekaart',
       'kinkekaardid',
       'kinkekaardi*',
@@ -336,6 +337,7 @@ export const et: Lexicon = {
     tip: ['jootraha', 'jooturaha'],
     rounding: ['ümardus', 'ümardamine', 'ümardatud', 'ümardusvahe'],
     aside: [
+      'tasuda saabumisel',
       'tasuta tarnest',
       'tasuta transpordist',
       'tasuta saatmisest',

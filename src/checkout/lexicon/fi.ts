@@ -324,6 +324,7 @@ export const fi: Lexicon = {
     tip: ['tippi', 'juomaraha', 'palveluraha'],
     rounding: ['pyöristys', 'pyöristysero', 'pyöristetty', 'senttipyöristys'],
     aside: [
+      'maksetaan saapuessa',
       'osamaksu',
       'osamaksulla',
       'osamaksuerä',

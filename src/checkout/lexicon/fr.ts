@@ -216,6 +216,9 @@ export const fr: Lexicon = {
     tip: ['pourboire', 'pourboires'],
     rounding: ['arrondi', 'arrondis', "différence d'arrondi"],
     aside: [
+      "à payer à l'arrivée",
+      'à régler plus tard',
+      'solde à régler plus tard',
       'mensualité',
       'mensualités',
       'versement',
@@ -360,6 +363,8 @@ export const fr: Lexicon = {
   ],
   plus: ['plus', 'en sus'],
   later: [
+    'calculé au paiement',
+    'calculés au paiement',
     'calculé à la prochaine étape',
     'calculés à la prochaine étape',
     'calculée à la prochaine étape',

@@ -10,6 +10,8 @@ export const hr: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'platiti sada',
+      'platiti danas',
       'danas za platiti',
       'sada za platiti',
       'plaćate danas',

@@ -477,6 +477,7 @@ export const isWords: Lexicon = {
   ],
   plus: ['plús', 'auk', 'við bætist', 'að viðbættum'],
   later: [
+    'reiknað við greiðslu',
     'reiknast',
     'reiknast í næsta skrefi',
     'reiknast síðar',

@@ -262,6 +262,7 @@ export const nb: Lexicon = {
       'medlemsfordel',
     ],
     credit: [
+      'tilgodebeløp',
       'gavekort',
       '*gavekort',
       'gavekort brukt',

@@ -53,7 +53,7 @@ export const nl: Lexicon = {
       'artikeltotaal',
       'goederen',
     ],
-    net: ['netto', 'totaal excl', 'nettobedrag', 'totaal netto', 'totaal zonder btw', 'totaal ex btw'],
+    net: ['netto totaal', 'netto', 'totaal excl', 'nettobedrag', 'totaal netto', 'totaal zonder btw', 'totaal ex btw'],
     shipping: [
       'verzending',
       'verzendkosten',
@@ -113,6 +113,9 @@ export const nl: Lexicon = {
     tip: ['fooi'],
     rounding: ['afronding', 'afrondingsverschil'],
     aside: [
+      'te betalen bij aankomst',
+      'bij aankomst',
+      'restbedrag later',
       'termijn',
       'termijnen',
       'termijnen van',

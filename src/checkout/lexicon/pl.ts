@@ -588,6 +588,8 @@ export const pl: Lexicon = {
   ],
   plus: ['plus', 'oraz'],
   later: [
+    'obliczany w kasie',
+    'obliczana w kasie',
     'obliczana przy kasie',
     'obliczone przy kasie',
     'obliczany przy kasie',

@@ -293,6 +293,7 @@ export const pt: Lexicon = {
       'bonificação',
     ],
     credit: [
+      'vale de oferta',
       'vale presente',
       'vale oferta',
       'vale compra',

@@ -381,6 +381,7 @@ export const ro: Lexicon = {
     tip: ['bacșiș', 'ciubuc'],
     rounding: ['rotunjire', 'rotunjiri', 'rotunjit', 'diferență rotunjire'],
     aside: [
+      'de plătit la sosire',
       'rată',
       'rate',
       'rate de',

@@ -9,6 +9,7 @@ export const sk: Lexicon = {
   spaced: true,
   labels: {
     dueNow: [
+      'zaplatiť dnes',
       'na úhradu dnes',
       'na úhradu teraz',
       'k úhrade dnes',

@@ -277,6 +277,7 @@ export const tr: Lexicon = {
     tip: ['bahşiş', 'kurye bahşişi'],
     rounding: ['yuvarlama', 'yuvarlama farkı'],
     aside: [
+      'varışta ödenecek',
       'taksit',
       'taksitle',
       'taksitli',
@@ -574,6 +575,7 @@ export const tr: Lexicon = {
     ],
     vague: ['onayla', 'onaylıyorum', 'tamamla', 'bitir', 'gönder', 'tamam', 'kabul ediyorum', 'onayla ve devam et'],
     other: [
+      'sepete dön',
       'devam',
       'devam et',
       'ileri',

@@ -211,6 +211,7 @@ export const vi: Lexicon = {
       'được giảm',
     ],
     credit: [
+      'phiếu quà tặng',
       'thẻ quà tặng',
       'thẻ quà tặng đã dùng',
       'sử dụng điểm',
@@ -260,6 +261,7 @@ export const vi: Lexicon = {
     tip: ['tiền tip', 'tip', 'tiền boa', 'boa'],
     rounding: ['làm tròn', 'điều chỉnh làm tròn', 'làm tròn số'],
     aside: [
+      'thanh toán khi đến nơi',
       'trả góp',
       'trả góp chỉ từ',
       'góp',

@@ -9,6 +9,7 @@ export const zh: Lexicon = {
   spaced: false,
   labels: {
     dueNow: [
+      '本次付款',
       '今日应付',
       '今日應付',
       '今日支付',

@@ -81,3 +81,13 @@ export function bestNamed(columns: readonly Column[], role: CsvRole, test: (colu
   }
   return score >= 1 ? best : null
 }
+
+/** The cells of a column that hold something, each text once. */
+export function cellsOf(table: CsvTable, column: number, most = Number.POSITIVE_INFINITY): string[] {
+  const found = new Set<string>()
+  for (let i = 0; i < table.rows.length && i < most; i++) {
+    const cell = (table.rows[i]?.cells[column] ?? '').trim()
+    if (cell !== '') found.add(cell)
+  }
+  return [...found]
+}

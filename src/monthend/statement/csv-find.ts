@@ -1,9 +1,11 @@
-import { type CurrencyCode, isCurrencyCode, minorDigits } from '../../money/currency.ts'
+import { type CurrencyCode, minorDigits } from '../../money/currency.ts'
 import { MonthendError } from '../monthend-error.ts'
-import { type DecimalMark, markVotes, moneyNameIn } from './csv-amounts.ts'
-import { bestNamed, type Column, columnsOf, LOOKED_AT } from './csv-columns.ts'
+import { type DecimalMark, markVotes } from './csv-amounts.ts'
+import { bestNamed, type Column, cellsOf, columnsOf, LOOKED_AT } from './csv-columns.ts'
+import { currencyFor } from './csv-currency.ts'
 import { type DateOrder, findOrder, looksLikeDate } from './csv-dates.ts'
 import type { CsvHints, CsvMapping } from './csv-mapping.ts'
+import { otherColumns } from './csv-roles.ts'
 import { findSchemes, type Scheme } from './csv-scheme.ts'
 import { type CsvTable, isLine } from './csv-table.ts'
 import { roleScore } from './csv-words.ts'
@@ -71,19 +73,6 @@ export function findMapping(
   }
 }
 
-/** Rows whose amounts are asked for their decimal mark. A later one of another kind is refused when it is read. */
-const MARKS = 20_000
-
-/** The cells of a column that hold something, each text once. */
-function cellsOf(table: CsvTable, column: number, most = Number.POSITIVE_INFINITY): string[] {
-  const found = new Set<string>()
-  for (let i = 0; i < table.rows.length && i < most; i++) {
-    const cell = (table.rows[i]?.cells[column] ?? '').trim()
-    if (cell !== '') found.add(cell)
-  }
-  return [...found]
-}
-
 /** The column of booking days: named so, else the first that is full of dates. */
 function dateColumn(columns: readonly Column[], lines: number): Column {
   const isDates = (c: Column): boolean => lines === 0 || (c.dates >= 0.9 && c.filled >= 0.9)
@@ -99,6 +88,9 @@ function dateColumn(columns: readonly Column[], lines: number): Column {
     'No column of this CSV file is full of dates. Choose the columns by hand, or ask the bank for OFX or camt.053.',
   )
 }
+
+/** Rows whose amounts are asked for their decimal mark. A later one of another kind is refused when it is read. */
+const MARKS = 20_000
 
 function decimalMark(
   table: CsvTable,
@@ -123,142 +115,6 @@ function decimalMark(
   const hasThree = currency !== null && minorDigits(currency) === 3
   const mark = only === undefined || hasThree ? written : written === ',' ? '.' : ','
   return { mark, evidence: 'No amount shows its decimal mark.' }
-}
-
-interface CurrencyFound {
-  readonly code: CurrencyCode
-  readonly column: number | null
-  readonly evidence: string
-}
-
-const SIGNS: Readonly<Record<string, CurrencyCode>> = {
-  '€': 'EUR',
-  '£': 'GBP',
-  zł: 'PLN',
-  Kč: 'CZK',
-  '₹': 'INR',
-  '₪': 'ILS',
-}
-
-/** From a column of codes, the amount's header, the amounts' own cells, the rows above the table, or the caller. */
-function currencyFor(table: CsvTable, columns: readonly Column[], scheme: Scheme, hints: CsvHints): CurrencyFound {
-  const codes = columns.filter((c) => c.codes >= 0.95 && c.filled >= 0.9 && roleScore(c.folded, 'originalCurrency') < 1)
-  const amountAt = scheme.amount.kind === 'two-columns' ? scheme.amount.out : scheme.amount.column
-  const column = bestNamed(codes, 'currency', () => true) ?? codes.find((c) => c.index > amountAt) ?? codes[0] ?? null
-  if (column) {
-    const counts = countsOf(table, column.index)
-    const code = hints.currency !== null && counts.has(hints.currency) ? hints.currency : commonest(counts)
-    if (code) return { code, column: column.index, evidence: `A column names the currency (${code}).` }
-  }
-  const titles = [table.header?.[amountAt] ?? '', ...cellsOf(table, amountAt, 50).map(moneyNameIn)]
-  const places = [...titles, ...table.preamble.flatMap((row) => row.cells)]
-  const named = places.flatMap((text) => codeIn(text) ?? [])[0]
-  if (named)
-    return {
-      code: named,
-      column: null,
-      evidence: `The file names its currency (${named}) beside the amounts or above the table.`,
-    }
-  if (hints.currency)
-    return {
-      code: hints.currency,
-      column: null,
-      evidence: `The file names no currency; the household's is taken (${hints.currency}).`,
-    }
-  throw new MonthendError(
-    'no-currency',
-    "This CSV file does not name its currency. Say which it is (option 'currency').",
-  )
-}
-
-function codeIn(text: string): CurrencyCode | null {
-  for (const word of text.split(/[\s()[\]:;,/]+/)) {
-    const sign = SIGNS[word]
-    if (sign) return sign
-    if (isCurrencyCode(word)) return word
-  }
-  return null
-}
-
-function countsOf(table: CsvTable, column: number): Map<CurrencyCode, number> {
-  const counts = new Map<CurrencyCode, number>()
-  for (const row of table.rows) {
-    const code = (row.cells[column] ?? '').trim().toUpperCase()
-    if (isCurrencyCode(code)) counts.set(code, (counts.get(code) ?? 0) + 1)
-  }
-  return counts
-}
-
-function commonest(counts: ReadonlyMap<CurrencyCode, number>): CurrencyCode | undefined {
-  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0]
-}
-
-function otherColumns(
-  columns: readonly Column[],
-  date: Column,
-  scheme: Scheme,
-  currency: number | null,
-): CsvMapping['columns'] {
-  const { amount } = scheme
-  const used = new Set<number | null>([date.index, scheme.balance, currency])
-  for (const column of amount.kind === 'two-columns' ? [amount.out, amount.in] : [amount.column]) used.add(column)
-  if (amount.kind === 'direction') used.add(amount.direction)
-  const take = (role: Parameters<typeof roleScore>[1], test: (c: Column) => boolean): number | null => {
-    const found = bestNamed(columns, role, (c) => !used.has(c.index) && test(c))
-    if (found) used.add(found.index)
-    return found?.index ?? null
-  }
-  const valueDate = take('valueDate', (c) => isBlank(c) || c.dates >= 0.9)
-  const paidOn = take('paidOn', (c) => isBlank(c) || c.dates >= 0.9)
-  const originalAmount = take('originalAmount', (c) => isBlank(c) || c.amounts >= 0.9)
-  const originalCurrency = take('originalCurrency', (c) => isBlank(c) || c.codes >= 0.9)
-  const rate = take('rate', (c) => isBlank(c) || c.amounts >= 0.9)
-  const fee = take('fee', (c) => isBlank(c) || c.amounts >= 0.9)
-  const status = take('status', (c) => isBlank(c) || c.values.size > 0)
-  const account = take('account', (c) => c.values.size > 0 && c.values.size <= 4 && c.filled >= 0.9 && c.dates === 0)
-  take('otherAccount', () => true)
-  const kind = take('kind', (c) => c.values.size > 0 && c.dates === 0 && c.amounts === 0)
-  const texts = columns.filter(
-    (c) => !used.has(c.index) && (isWorded(c) || isReference(c) || (c.dates < 0.5 && c.amounts < 0.95 && !isBlank(c))),
-  )
-  const references = texts.filter((c) => isReference(c)).map((c) => c.index)
-  const worded = texts.filter((c) => !references.includes(c.index))
-  const named = bestNamed(worded, 'name', () => true)
-  const described = bestNamed(worded, 'text', (c) => c !== named)
-  const widest = [...worded].filter((c) => c.letters > 0.4).sort((a, b) => b.longest - a.longest)[0]
-  const name = named ?? described ?? widest ?? null
-  const rest = worded.filter((c) => c !== name && (c.letters > 0.2 || isWorded(c)))
-  return {
-    date: date.index,
-    valueDate,
-    paidOn,
-    name: name ? [name.index] : [],
-    text: rest.map((c) => c.index),
-    references,
-    balance: scheme.balance,
-    currency,
-    fee,
-    originalAmount,
-    originalCurrency,
-    rate,
-    status,
-    account,
-    kind,
-  }
-}
-
-/** A column this file leaves blank; its header may still say what the next file will hold there. */
-function isBlank(c: Column): boolean {
-  return c.filled === 0
-}
-
-function isWorded(c: Column): boolean {
-  return Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name')) >= 2
-}
-
-function isReference(c: Column): boolean {
-  const score = roleScore(c.folded, 'reference')
-  return score >= 1 && score > Math.max(roleScore(c.folded, 'text'), roleScore(c.folded, 'name'))
 }
 
 function hasMinus(columns: readonly Column[], scheme: Scheme): boolean {

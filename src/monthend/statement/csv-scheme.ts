@@ -16,14 +16,16 @@ export interface Scheme {
 }
 
 /** Rows on which a running balance is tried. */
-const TRIED = 1500
+const TRIED = 400
+/** More amount columns than this are not tried against each other. */
+const MOST_COLUMNS = 16
 
 /**
  * All ways in which the amount columns of a table can be read, the best first. A balance that runs on by the amounts is
  * the strongest evidence, for the columns and for the sign; then the header's words; then signs and blanks.
  */
 export function findSchemes(columns: readonly Column[], rows: readonly CsvRow[], mark: DecimalMark): Scheme[] {
-  const money = columns.filter((c) => isAmountColumn(c))
+  const money = columns.filter(isAmountColumn).slice(0, MOST_COLUMNS)
   const tried = rows.slice(0, TRIED)
   const readings = [...signed(money), ...twoColumns(money, tried, mark), ...withDirection(money, columns)]
   const all = readings.flatMap(({ amount, score, evidence }): Scheme[] => {

@@ -6,6 +6,8 @@ import { type CsvRow, csvRows } from './csv-rows.ts'
 
 const DELIMITERS = [';', ',', '\t', '|'] as const
 const SAMPLE = 1 << 16
+/** The first line and the header stand within these rows, and a bank's table is not wider: other files are not searched. */
+const [NEAR, WIDEST] = [1000, 200]
 
 /** A CSV file's rows, and which of them are what. */
 export interface CsvTable {
@@ -81,7 +83,11 @@ function commonWidth(rows: readonly CsvRow[]): number {
  * @throws MonthendError `unknown-columns` when no row holds a date and an amount and no header is there either
  */
 export function findTable(rows: readonly CsvRow[], isHeader: (cells: readonly string[]) => number): CsvTable {
-  const first = rows.findIndex(isLine)
+  const near = rows.slice(0, NEAR)
+  if (near.some((row) => row.cells.length > WIDEST)) {
+    throw new MonthendError('unknown-columns', `This file has more than ${WIDEST} columns, which no statement has.`)
+  }
+  const first = near.findIndex(isLine)
   if (first < 0) return emptyTable(rows, isHeader)
   const above = rows[first - 1]
   const width = commonWidth(rows.slice(first, first + 500).filter(isLine))
@@ -97,9 +103,11 @@ export function findTable(rows: readonly CsvRow[], isHeader: (cells: readonly st
 
 /** A statement with a header and nothing below it is empty, and sound. */
 function emptyTable(rows: readonly CsvRow[], isHeader: (cells: readonly string[]) => number): CsvTable {
-  const at = rows.findIndex((row) => isHeader(row.cells) >= 2)
+  const at = rows.slice(0, 60).findIndex((row) => isHeader(row.cells) >= 2)
   const header = rows[at]
-  if (!header) {
+  // Below a header without lines there may be a remark; dates or amounts would be lines that are not understood.
+  const isEmpty = rows.slice(at + 1).every(({ cells }) => !cells.some((c) => looksLikeDate(c) || looksLikeAmount(c)))
+  if (!header || !isEmpty) {
     throw new MonthendError(
       'unknown-columns',
       'No row of this file holds a date and an amount. If it is a statement, ask the bank for OFX, camt.053 or another CSV.',

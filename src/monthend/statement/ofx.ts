@@ -7,7 +7,7 @@ import { ofxDate } from './ofx-date.ts'
 import { ofxAmount, ofxLine } from './ofx-line.ts'
 import type { AccountStatement, ReadAccounts, StatementBalance, StatementRemark } from './opened.ts'
 import { readSgml } from './sgml.ts'
-import { type Tag, tagAt, tagsBelow, tagsNamed, textAt } from './tag.ts'
+import { type Tag, tagAt, tagsBelow, textAt } from './tag.ts'
 import type { Progress } from './utf.ts'
 import { readXml, refuseDoctype } from './xml.ts'
 
@@ -69,7 +69,8 @@ function readStatement(tag: Tag, kind: 'bank' | 'credit', name: Namer): OneState
   const key = bank === null ? number : `${bank}/${number}`
   const list = tagAt(tag, 'BANKTRANLIST')
   const { drafts, problems, remarks } = readLines(
-    [...tagsNamed(list, 'STMTTRN'), ...tagsNamed(tagAt(tag, 'BANKTRANLISTP'), 'STMTTRNP')],
+    // Wherever they stand: a bank may forget the list around them.
+    [...tagsBelow(tag, 'STMTTRN'), ...tagsBelow(tag, 'STMTTRNP')],
     currency,
   )
   const { kept, withdrawn } = corrected(drafts)

@@ -15,6 +15,13 @@ declare module 'papaparse' {
     constructor(config: ParserConfig)
     parse(text: string, baseIndex: number, ignoreLastRow: boolean): { data: string[][]; errors: ParseError[] }
   }
-  const papa: { readonly Parser: typeof Parser }
+  const papa: {
+    readonly Parser: typeof Parser
+    /** Rows as RFC 4180 text, quoted where they must be. */
+    unparse(
+      rows: readonly (readonly string[])[],
+      config: { readonly newline: string; readonly quotes: readonly boolean[] },
+    ): string
+  }
   export default papa
 }

@@ -2,7 +2,7 @@ import { MonthendError } from '../monthend-error.ts'
 import { DEEPEST, type Tag } from './tag.ts'
 import type { Progress } from './utf.ts'
 
-const MARKUP = /<!\[CDATA\[([\s\S]*?)\]\]>|<(\/?)([A-Za-z][\w.-]*)\s*>/g
+const MARKUP = /<!\[CDATA\[|<(\/?)([A-Za-z][\w.-]{0,63})>/
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' }
 const PIECE = 4096
 
@@ -23,15 +23,21 @@ export function* readSgml(text: string): Generator<Progress, Tag> {
   let leaf: Tag | null = null
   let pending = ''
   let tokens = 0
-  MARKUP.lastIndex = start
+  // A regular expression of its own: two files may be read in turns.
+  const markup = new RegExp(MARKUP, 'g')
+  markup.lastIndex = start
   for (let from = start; ; ) {
-    const found = MARKUP.exec(text)
+    const found = markup.exec(text)
     pending += withoutEntities(text.slice(from, found?.index ?? text.length))
     if (!found) break
-    from = MARKUP.lastIndex
-    const [, cdata, slash, rawName] = found
-    if (cdata !== undefined) {
-      pending += cdata
+    from = markup.lastIndex
+    const [whole, slash, rawName] = found
+    if (whole === '<![CDATA[') {
+      const end = text.indexOf(']]>', from)
+      if (end < 0) throw brokenOff('CDATA', rows(found.index))
+      pending += text.slice(from, end)
+      from = end + 3
+      markup.lastIndex = from
       continue
     }
     const name = (rawName ?? '').toUpperCase()
@@ -60,13 +66,7 @@ export function* readSgml(text: string): Generator<Progress, Tag> {
   }
   const ofx = top.children[0]
   if (open.length > 1 || !ofx) {
-    const unfinished = open.at(1)?.name ?? 'OFX'
-    const row = rows(text.length)
-    throw new MonthendError(
-      'broken-file',
-      `The file breaks off at line ${row}: <${unfinished}> is never closed. Fetch it from the bank again.`,
-      row,
-    )
+    throw brokenOff(open.at(1)?.name ?? 'OFX', rows(text.length))
   }
   return ofx
 }
@@ -83,9 +83,14 @@ function close(open: Tag[], name: string, row: number): void {
   }
   for (let i = open.length - 1; i > at; i--) {
     const [inner, outer] = [open[i], open[i - 1]]
-    if (inner && outer) outer.children.push(...inner.children.splice(0))
+    for (const child of inner?.children.splice(0) ?? []) outer?.children.push(child)
   }
   open.length = at
+}
+
+function brokenOff(name: string, row: number): MonthendError {
+  const message = `The file breaks off at line ${row}: <${name}> is never closed. Fetch it from the bank again.`
+  return new MonthendError('broken-file', message, row)
 }
 
 function tooDeep(row: number): MonthendError {
@@ -103,11 +108,13 @@ function withoutEntities(text: string): string {
 
 /** Counts lines as it goes forward, so that a file is gone through once. */
 function rowCounter(text: string): (index: number) => number {
-  let [row, at] = [1, 0]
+  let row = 1
+  let next = text.indexOf('\n')
   return (index) => {
-    for (let next = text.indexOf('\n', at); next >= 0 && next < index; next = text.indexOf('\n', at)) {
+    // The next line end is kept: looking for it anew at each element would go through a file of one line each time.
+    while (next >= 0 && next < index) {
       row += 1
-      at = next + 1
+      next = text.indexOf('\n', next + 1)
     }
     return row
   }

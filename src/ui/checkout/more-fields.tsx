@@ -4,7 +4,7 @@ import { DateField, SelectField, TextField } from '../field.tsx'
 import { amountText } from '../money-text.ts'
 import { shortDate } from '../short-date.ts'
 import { listText, t } from '../text.ts'
-import { type OrderDraft, partDays } from './order-draft.ts'
+import { type ChangeDraft, type OrderDraft, partDays } from './order-draft.ts'
 import { useWeigh } from './use-weigh.ts'
 
 /** What few orders need: a margin for an estimate, a gift card, instalments. */
@@ -13,7 +13,7 @@ export function MoreFields(props: {
   readonly shop: string
   readonly order: OrderId | null
   readonly draft: OrderDraft
-  readonly change: (part: Partial<OrderDraft>) => void
+  readonly change: ChangeDraft
   readonly wish: WishText | null
   readonly weighed: Weighed | null
 }) {

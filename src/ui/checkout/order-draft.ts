@@ -44,16 +44,16 @@ export const emptyDraft: OrderDraft = {
   reserve: 'whole',
 }
 
+/** Changes a draft, by what is new or by what is made of it as it then is. */
+export type ChangeDraft = (part: Partial<OrderDraft> | ((before: OrderDraft) => Partial<OrderDraft>)) => void
+
 /** Keeps an order's draft while the popup is closed, under the name of its place. */
-export function useOrderDraft(
-  name: string,
-  initial: OrderDraft,
-): [OrderDraft, (change: Partial<OrderDraft>) => void, () => void] {
+export function useOrderDraft(name: string, initial: OrderDraft): [OrderDraft, ChangeDraft, () => void] {
   const drafts = useDrafts()
   const [draft, setDraft] = useState<OrderDraft>(() => ({ ...initial, ...keptDraft(drafts.read(name)) }))
-  const change = (part: Partial<OrderDraft>): void => {
+  const change: ChangeDraft = (part) => {
     setDraft((before) => {
-      const next = { ...before, ...part }
+      const next = { ...before, ...(typeof part === 'function' ? part(before) : part) }
       drafts.write(name, next)
       return next
     })

@@ -6,14 +6,14 @@ import { type Money, ofMinor } from '../../money/money.ts'
 import { Choice, SelectField } from '../field.tsx'
 import { amountText } from '../money-text.ts'
 import { t } from '../text.ts'
-import type { OrderDraft } from './order-draft.ts'
+import type { ChangeDraft, OrderDraft } from './order-draft.ts'
 import { itemsOf, sharedOf } from './page-items.ts'
 import './split.css'
 
 /** An order put on several pots: by its items, by amounts or by shares. One pot takes whatever is not said. */
 export function SplitEditor(props: {
   readonly draft: OrderDraft
-  readonly change: (part: Partial<OrderDraft>) => void
+  readonly change: ChangeDraft
   readonly pots: readonly Pot[]
   readonly pot: PotId | null
   readonly onPot: (pot: PotId) => void
@@ -66,7 +66,7 @@ export function SplitEditor(props: {
 
 function Items(props: {
   readonly draft: OrderDraft
-  readonly change: (part: Partial<OrderDraft>) => void
+  readonly change: ChangeDraft
   readonly able: readonly Pot[]
   readonly pot: PotId | null
   readonly page: SeenPage | null
@@ -86,7 +86,9 @@ function Items(props: {
             <select
               aria-label={t('split_item_pot', { item: item.name })}
               value={draft.itemPots[n] ?? props.pot ?? ''}
-              onChange={(event) => props.change({ itemPots: { ...draft.itemPots, [n]: event.currentTarget.value } })}
+              onChange={({ currentTarget: { value } }) =>
+                props.change((before) => ({ itemPots: { ...before.itemPots, [n]: value } }))
+              }
             >
               {able.map((p) => (
                 <option key={p.id} value={p.id}>
@@ -108,7 +110,7 @@ function Items(props: {
 
 function PotFigures(props: {
   readonly draft: OrderDraft
-  readonly change: (part: Partial<OrderDraft>) => void
+  readonly change: ChangeDraft
   readonly able: readonly Pot[]
   readonly pot: PotId | null
   readonly total: Money | null
@@ -118,8 +120,11 @@ function PotFigures(props: {
   const { draft, mode, total, split } = props
   const typed = mode === 'amount' ? draft.amounts : draft.shares
   const set = (id: string, value: string): void => {
-    const next = { ...typed, [id]: value }
-    props.change(mode === 'amount' ? { amounts: next } : { shares: next })
+    props.change((before) =>
+      mode === 'amount'
+        ? { amounts: { ...before.amounts, [id]: value } }
+        : { shares: { ...before.shares, [id]: value } },
+    )
   }
   const partOf = (id: PotId): Money | null => split?.lines.find((l) => l.pot === id)?.amount ?? null
   return (

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useRef, useState } from 'preact/hooks'
 import type { HouseholdView, SeenPage, UnconfirmedOrder } from '../../background/protocol.ts'
 import { toDecimal } from '../../money/money.ts'
 import { useActionId } from '../action-id.ts'
@@ -36,19 +36,24 @@ function One(props: {
   const yes = useActionId(`confirm:${order.order}`)
   const no = useActionId(`not-placed:${order.order}`)
   const [error, setError] = useState<unknown>(null)
+  const isUnderWay = useRef(false)
   const [isBusy, setBusy] = useState(false)
   const pots = listText(order.pots.map((id) => view.household.pots.find((p) => p.id === id)?.name ?? id))
   const isConfirmation = page?.stage === 'confirmation'
   const total = isConfirmation ? pageTotal(page, view.household.currency) : null
   const number = isConfirmation ? (page?.orderNumber ?? null) : null
   const run = (work: () => Promise<unknown>): void => {
-    if (isBusy) return
+    if (isUnderWay.current) return
+    isUnderWay.current = true
     setBusy(true)
     setError(null)
     work()
       .then(() => props.onDone())
       .catch(setError)
-      .finally(() => setBusy(false))
+      .finally(() => {
+        isUnderWay.current = false
+        setBusy(false)
+      })
   }
   const confirm = (said: { number: string | null; total: string | null }): void =>
     run(async () => {

@@ -64,6 +64,39 @@ const distractions: readonly Distraction[] = [
     make: (shop) => `<details><summary>?</summary><p>${shop.say('total')}: ${money(shop)}</p></details>`,
   },
   {
+    name: 'a bundle with a total of its own',
+    make: (shop) =>
+      `<section><h3>${shop.say('related')}</h3><p>${shop.list('goods').join(' + ')}</p><p>${shop.say('total')}: <b>${money(shop)}</b></p><button>${shop.say('addToCart')}</button></section>`,
+  },
+  {
+    name: 'something to add for a price',
+    make: (shop) =>
+      `<label><input type="checkbox" name="wrap"> ${shop.list('goods')[2] ?? ''} + ${money(shop, 100, 900)}</label>`,
+  },
+  {
+    name: 'a choice of currencies',
+    make: (shop) =>
+      `<select name="currency"><option selected>${shop.currency}</option><option>USD $</option><option>GBP £</option><option>JPY ¥</option></select>`,
+  },
+  {
+    name: 'a small cart beside',
+    make: (shop) =>
+      `<aside class="mini-cart"><h4>${shop.say('cart')}</h4><p>${shop.list('goods')[0] ?? ''} × 1 ${money(shop)}</p><p>${shop.say('items')}: ${money(shop)}</p><a href="/cart">${shop.say('cart')}</a></aside>`,
+  },
+  {
+    name: 'ways to pay with fees',
+    make: (shop) =>
+      `<ul><li><label><input type="radio" name="paid-by"> ${shop.say('card')} (+ ${money(shop, 50, 300)})</label></li></ul>`,
+  },
+  {
+    name: 'things looked at before',
+    make: (shop) =>
+      `<section><div class="slider">${shop
+        .list('goods')
+        .map((name) => `<div class="slide"><img alt="${name}"><div>${name}</div><div>${money(shop)}</div></div>`)
+        .join('')}</div></section>`,
+  },
+  {
     name: 'old price by style',
     make: (shop) => `<p><span style="text-decoration: line-through">${money(shop)}</span></p>`,
   },

@@ -120,7 +120,7 @@ export const cuts: readonly Cut[] = [
     show: (money) =>
       money
         .replace(/^([\u2212\u2013-]?\s?)?([^\p{Nd}\s\u2212\u2013-]+)/u, '$1<span class="sign">$2</span>')
-        .replace(/([^\p{Nd}\s.,>-]+)$/u, '<span>$1</span>'),
+        .replace(/(\p{L}[\p{L}\p{M}.'’"]*|\p{Sc})$/u, '<span>$1</span>'),
   },
   { name: 'raised cents', show: (money) => money.replace(CENTS, '$1$2<sup>$3</sup>$4') },
   {

@@ -69,6 +69,7 @@ export function makePage(seed: string): MadePage {
   ).window
   const changes = chance.shuffled(keptFor(half, mutations)).slice(0, chance.int(0, 3))
   for (const change of changes) change.mutate(document, chance)
+  const sellsBeside = beside.traits.some((trait) => trait.includes('bundle'))
   const orders = [...plan.top, ...plan.end].flatMap((block) =>
     block.kind === 'buttons' ? block.buttons.filter((each) => each.orders).map((each) => each.text) : [],
   )
@@ -90,7 +91,8 @@ export function makePage(seed: string): MadePage {
     url,
     document,
     expected: {
-      stages: plan.stages,
+      // Things to buy at once make any page one of goods.
+      stages: sellsBeside && plan.stages.includes('other') ? [...plan.stages, 'product'] : plan.stages,
       total: plan.total === null ? null : coin.plain(plan.total),
       orderNumber: plan.orderNumber ?? null,
       placeOrder: orders.sort(),

@@ -72,6 +72,18 @@ export const planMutations: readonly PlanMutation[] = [
     mutate: (plan) => ({ ...plan, path: '/s/4f81c?step=4' }),
   },
   {
+    name: 'goods and sums in one table',
+    fits: (plan) =>
+      plan.middle.filter((block) => block.kind === 'sums').length === 1 &&
+      plan.middle.filter((block) => block.kind === 'lines').length === 1,
+    mutate: (plan) => {
+      const lines = plan.middle.flatMap((block) => (block.kind === 'lines' ? block.lines : []))
+      const rows = plan.middle.flatMap((block) => (block.kind === 'sums' ? block.rows : []))
+      const rest = plan.middle.filter((block) => block.kind !== 'lines' && block.kind !== 'sums')
+      return { ...plan, middle: [{ kind: 'ledger', lines, rows }, ...rest] }
+    },
+  },
+  {
     name: 'total before its parts',
     fits: (plan) => hasSums(plan) && plan.total !== null,
     mutate: (plan) =>

@@ -16,6 +16,7 @@ export type Block =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'sums'; readonly rows: readonly SumRow[] }
   | { readonly kind: 'lines'; readonly lines: readonly Line[]; readonly fields?: true }
+  | { readonly kind: 'ledger'; readonly lines: readonly Line[]; readonly rows: readonly SumRow[] }
   | { readonly kind: 'ways'; readonly legend: string; readonly ways: readonly (readonly [string, number])[] }
   | { readonly kind: 'fields'; readonly fields: 'address' | 'card' | 'email' | 'method' | 'frame' }
   | { readonly kind: 'terms'; readonly text: string }
@@ -117,6 +118,7 @@ export interface Shop {
   int(from: number, to: number): number
   pick<T>(list: readonly T[]): T
   readonly lang: string
+  readonly currency: string
 }
 
 export type Word = Exclude<keyof Speech, 'lang' | 'currency'>

@@ -19,6 +19,7 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
   const cut = chance.pick(keptFor(half, cuts))
   const money = (amount: number): string => cut.show(escaped(coin.text(amount)))
   const lines = chance.pick(['table', 'list', 'cards'] as const)
+  const foots = chance.often(0.5)
   const control = chance.pick(['button', 'button', 'input', 'link', 'box'] as const)
   const dress = chance.often(0.4) ? chance.pick(keptFor(half, dresses)) : undefined
   const label = (text: string): string => dress?.dress(escaped(text), shop.lang) ?? escaped(text)
@@ -51,6 +52,8 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
         )}</section>`
       case 'lines':
         return linesOf(block)
+      case 'ledger':
+        return ledgerOf(block)
       case 'ways':
         return `<fieldset><legend>${escaped(block.legend)}</legend>${block.ways
           .map(
@@ -104,6 +107,21 @@ export function renderingOf(chance: Chance, shop: Shop, coin: Coin, half: Half):
           `<div class="item"><img alt=""><div><p>${escaped(line.name)}</p><p>${escaped(shop.say('quantity'))}: ${count(line.count).replace('× ', '')}</p></div><div>${money(line.sum)}</div></div>`,
       )
       .join('')
+  }
+
+  /** One table for all: heads of columns, goods, and the sums in its foot or its last rows. */
+  function ledgerOf({ lines: all, rows }: Extract<Block, { kind: 'ledger' }>): string {
+    const head = `<tr><th>#</th><th>${escaped(shop.say('quantity'))}</th><th>${escaped(shop.say('total'))}</th></tr>`
+    const goods = all.map(
+      (line) =>
+        `<tr><td>${escaped(line.name)}</td><td>${/^\d+$/.test(line.count) ? line.count : escaped(line.count)}</td><td>${money(line.sum)}</td></tr>`,
+    )
+    const sums = rows.map(
+      (row) =>
+        `<tr><td colspan="2">${label(row.label)}</td><td>${row.amount === null ? escaped(row.words ?? '') : money(row.amount)}</td></tr>`,
+    )
+    const foot = foots ? `<tfoot>${sums.join('')}</tfoot>` : ''
+    return `<table><thead>${head}</thead>${foot}<tbody>${goods.join('')}${foots ? '' : sums.join('')}</tbody></table>`
   }
 
   function fieldsOf(fields: Extract<Block, { kind: 'fields' }>['fields']): string {

@@ -26,5 +26,6 @@ export function shopOf(chance: Chance, speech: Speech, coin: Coin, half: Half): 
     int: chance.int,
     pick: chance.pick,
     lang: speech.lang,
+    currency: speech.currency,
   }
 }

@@ -1,6 +1,5 @@
 import { useId } from 'preact/hooks'
 import type { SweepTarget } from '../../../book/entry.ts'
-import { hasSide } from '../../../book/household.ts'
 import { accountId, potId } from '../../../book/ids.ts'
 import type { Leftover } from '../../../monthend/close-plan.ts'
 import { TextField } from '../../../ui/field.tsx'
@@ -24,14 +23,7 @@ export function LeftoverRow(props: {
   const { leftover, choice } = props
   const { pots, accounts } = book.household
   const name = pots.find((p) => p.id === leftover.pot)?.name ?? leftover.pot
-  // A pot that has not the side cannot take what lies on it.
-  const others = pots.filter(
-    (p) =>
-      p.id !== leftover.pot &&
-      !p.archived &&
-      (leftover.cash.minor === 0 || hasSide(p, 'cash')) &&
-      (leftover.card.minor === 0 || hasSide(p, 'card')),
-  )
+  const others = pots.filter((p) => p.id !== leftover.pot && !p.archived)
   const credits = accounts.filter((a) => a.kind === 'credit')
   return (
     <li class="leftover">

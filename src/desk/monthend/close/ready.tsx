@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks'
 import { entriesOf, isReversed } from '../../../book/book.ts'
+import { addDays } from '../../../book/calendar-date.ts'
 import { hasSide } from '../../../book/household.ts'
 import { type MonthName, monthNamed } from '../../../book/month.ts'
 import { countedPieces } from '../../../monthend/count-pieces.ts'
@@ -13,10 +14,11 @@ export function Ready({ month }: { month: MonthName }) {
   const { household } = book
   const state = useMemo(() => {
     const { from, to } = monthNamed(household, month)
+    // Banks close a month some days before or after the household does.
+    const near = addDays(to, -7)
     const agreed = new Set<string>()
     for (const entry of entriesOf(book)) {
-      const isIt = entry.kind === 'agree' && entry.on >= from && !isReversed(book, entry.id)
-      if (isIt && entry.kind === 'agree' && entry.on >= to.slice(0, 8)) agreed.add(entry.account)
+      if (entry.kind === 'agree' && entry.on >= near && !isReversed(book, entry.id)) agreed.add(entry.account)
     }
     const counted = countedPieces(book)
     const isCounted = (pot: (typeof household.pots)[number]): boolean => {

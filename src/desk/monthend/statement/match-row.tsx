@@ -26,7 +26,7 @@ export function MatchText({ match, lines }: { match: StatementMatch; lines: Line
           {partner}
         </p>
       ))}
-      <p class="match-reasons">{listText(match.reasons.map(reasonText))}</p>
+      <p class="match-reasons">{match.reasons.map(reasonText).join(' · ')}</p>
     </div>
   )
 }

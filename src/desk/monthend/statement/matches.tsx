@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { StatementPosting } from '../../../background/monthend-protocol.ts'
+import type { OrderId } from '../../../book/ids.ts'
 import { findOrder } from '../../../book/order-state.ts'
 import type { StatementMatch, StatementMatching } from '../../../monthend/match-types.ts'
 import { amountText } from '../../../ui/money-text.ts'
@@ -77,7 +78,7 @@ export function Matches({ matching, lines }: { matching: StatementMatching; line
                 match={match}
                 lines={lines}
                 isBusy={isBusy}
-                onYes={(isComplete) => accept(match, isComplete)}
+                onYes={(isComplete, order) => accept(order ? forOrder(match, order) : match, isComplete)}
                 onNo={() => setRefused(new Set([...refused, keyOf(match)]))}
               />
             ))}
@@ -132,6 +133,11 @@ export function Matches({ matching, lines }: { matching: StatementMatching; line
       )}
     </>
   )
+}
+
+/** The same lines for another order than the one that was found. */
+function forOrder(match: StatementMatch, order: OrderId): StatementMatch {
+  return { ...match, orders: [order], completes: [], parts: match.parts.map((part) => ({ ...part, order })) }
 }
 
 function keyOf(match: StatementMatch): string {

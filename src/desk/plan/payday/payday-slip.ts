@@ -24,6 +24,8 @@ export interface PaydaySlip {
   readonly slip: WithdrawalSlip
   readonly bank: SlipBankSetting
   readonly envelopes: readonly Envelope[]
+  /** False for a currency whose notes and coins are not known: the slip is empty, and envelopes are as planned. */
+  readonly isKnown: boolean
 }
 
 /** The slip of a payday, or what kept it from being worked out. */
@@ -34,6 +36,10 @@ export function paydaySlip(
   atHand: Readonly<Record<string, string>>,
 ): PaydaySlip | { readonly error: unknown } {
   const used = bank ?? { kind: 'counter', gives: allPieces(household) }
+  if (allPieces(household).length === 0) {
+    const envelopes = lines.map((one) => asPlanned(household, one))
+    return { slip: withdrawalSlip([]), bank: used, envelopes, isKnown: false }
+  }
   const fills = lines.flatMap(({ line, cash }): CashFill[] => {
     if (!cash || cash.minor === 0) return []
     const wish = findPot(household, line.pot).plan?.wish
@@ -42,10 +48,15 @@ export function paydaySlip(
   try {
     const slip = withdrawalSlip(fills, { bank: used, atHand: countsOf(atHand) })
     const envelopes = lines.map((one) => envelopeOf(household, one, slip))
-    return { slip, bank: used, envelopes }
+    return { slip, bank: used, envelopes, isKnown: true }
   } catch (error) {
     return { error }
   }
+}
+
+function asPlanned(household: Household, { line, cash, card }: DraftLine): Envelope {
+  const zero = ofMinor(household.currency, 0)
+  return { pot: line.pot, cash: cash ?? zero, card: card ?? zero, pieces: [], onCard: zero, left: zero }
 }
 
 function envelopeOf(household: Household, { line, cash, card }: DraftLine, slip: WithdrawalSlip): Envelope {

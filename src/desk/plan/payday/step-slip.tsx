@@ -53,12 +53,13 @@ export function StepSlip({ payday, onNext }: { payday: Payday; onNext: () => voi
   )
 }
 
-function Asked({ slip: { slip, envelopes } }: { slip: PaydaySlip }) {
+function Asked({ slip: { slip, envelopes, isKnown } }: { slip: PaydaySlip }) {
   const { book } = useHousehold()
   const { household } = book
   const nameOf = (id: string): string => household.pots.find((pot) => pot.id === id)?.name ?? id
   const onCard = envelopes.filter((envelope) => envelope.onCard.minor > 0)
   const left = envelopes.filter((envelope) => envelope.left.minor > 0)
+  if (!isKnown) return <Notice outcome="warn">{t('slip_unknown', { currency: household.currency })}</Notice>
   return (
     <section class="slip-asked">
       <h2>{t('slip_ask', { amount: amountText(ofMinor(household.currency, slip.asked)) })}</h2>

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import { unplaced } from '../../../book/balances.ts'
-import { addDays } from '../../../book/calendar-date.ts'
+import { type Book, entriesOf, isReversed } from '../../../book/book.ts'
+import { addDays, type CalendarDate } from '../../../book/calendar-date.ts'
 import { add, type Money, ofMinor, toDecimal } from '../../../money/money.ts'
 import { paysAhead } from '../../../plan/pays-ahead.ts'
 import { type FillPlan, planFill } from '../../../plan/plan-fill.ts'
@@ -89,7 +90,8 @@ export function usePayday(): Payday {
 
   function newDraft(): PaydayDraft {
     const near = paysAhead(book.household, addDays(view.today, -NEAR_DAYS), addDays(view.today, NEAR_DAYS))
-    const usual = near.filter((pay) => pay.date === near[0]?.date).reduce((all, pay) => all + pay.amount, 0)
+    const open = near.filter((pay) => !hasArrived(book, pay.date))
+    const usual = open.filter((pay) => pay.date === open[0]?.date).reduce((all, pay) => all + pay.amount, 0)
     const amount = usual > 0 ? editText(ofMinor(currency, usual)) : ''
     const takesUnplaced = unplaced(book).minor < 0
     return {
@@ -103,6 +105,15 @@ export function usePayday(): Payday {
       ids: null,
     }
   }
+}
+
+/** Whether a pay near a pay date is in the book already. */
+function hasArrived(book: Book, date: CalendarDate): boolean {
+  const [from, to] = [addDays(date, -NEAR_DAYS), addDays(date, NEAR_DAYS)]
+  for (const entry of entriesOf(book)) {
+    if (entry.kind === 'pay' && entry.date >= from && entry.date <= to && !isReversed(book, entry.id)) return true
+  }
+  return false
 }
 
 function atLeastNothing(m: Money): Money {

@@ -8,8 +8,8 @@ export interface Paper {
 
 /** A6 (105 × 148 mm) and the 3.5 × 6.5 inches of a long envelope, with lines of 6 mm and room for the head. */
 export const PAPERS: readonly Paper[] = [
-  { name: 'a6', front: 17, back: 20 },
-  { name: 'envelope', front: 20, back: 23 },
+  { name: 'a6', front: 18, back: 19 },
+  { name: 'envelope', front: 21, back: 22 },
 ]
 
 /** Fewer empty lines than this are too few to go on by hand; then another sheet is added. */

@@ -1,4 +1,4 @@
-import type { Pot } from '../../../book/household.ts'
+import { hasSide, type Pot } from '../../../book/household.ts'
 import type { MonthName } from '../../../book/month.ts'
 import type { Sheet, SheetFigures, SheetLine } from '../../../plan/sheet.ts'
 import { locale } from '../../../ui/browser.ts'
@@ -21,6 +21,7 @@ export function SheetPaper(props: {
   // An order that is only tagged moves no money on either side; paper has no column for what is held.
   const lines = sheet.lines.filter((line) => line.cash.minor !== 0 || line.card.minor !== 0)
   const faces = paperFaces(lines, paper)
+  const sides = (['cash', 'card'] as const).filter((side) => hasSide(pot, side))
   const broughtTo = (index: number): SheetFigures =>
     faces
       .slice(0, index)
@@ -42,59 +43,75 @@ export function SheetPaper(props: {
               </span>
             </header>
           )}
-          <FaceTable face={face} brought={broughtTo(index)} isFirst={index === 0} />
+          <FaceTable face={face} brought={broughtTo(index)} sides={sides} isFirst={index === 0} />
         </section>
       ))}
     </>
   )
 }
 
+type Side = 'cash' | 'card'
+
 function FaceTable(props: {
   readonly face: Face<SheetLine>
   readonly brought: SheetFigures
+  readonly sides: readonly Side[]
   readonly isFirst: boolean
 }) {
   const { book } = useHousehold()
-  const { face, brought } = props
+  const { face, brought, sides } = props
+  const empty = (name: string) => sides.map((side) => <td key={name + side} />)
   return (
     <table>
       <thead>
         <tr>
           <th class="paper-day">{t('sheet_day')}</th>
           <th>{t('sheet_purpose')}</th>
-          <th class="figure">{t('sheet_moved_cash')}</th>
-          <th class="figure">{t('sheet_moved_card')}</th>
-          <th class="figure">{t('sheet_remains_cash')}</th>
-          <th class="figure">{t('sheet_remains_card')}</th>
+          {sides.map((side) => (
+            <th key={side} class="figure">
+              {t(`sheet_moved_${side}`)}
+            </th>
+          ))}
+          {sides.map((side) => (
+            <th key={side} class="figure">
+              {t(`sheet_remains_${side}`)}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>
         <tr class="paper-brought">
           <td />
           <td>{t(props.isFirst ? 'sheet_carried_in' : 'sheet_brought')}</td>
-          <td />
-          <td />
-          <td class="figure">{amountText(brought.cash)}</td>
-          <td class="figure">{amountText(brought.card)}</td>
+          {empty('brought')}
+          {sides.map((side) => (
+            <td key={side} class="figure">
+              {amountText(brought[side])}
+            </td>
+          ))}
         </tr>
         {face.lines.map((line) => (
           <tr key={line.entry.id}>
             <td class="paper-day">{paperDay(line.date)}</td>
             <td class="paper-purpose">{sheetPurpose(book, line.entry)}</td>
-            <td class="figure">{signedAmount(line.cash)}</td>
-            <td class="figure">{signedAmount(line.card)}</td>
-            <td class="figure">{amountText(line.after.cash)}</td>
-            <td class="figure">{amountText(line.after.card)}</td>
+            {sides.map((side) => (
+              <td key={side} class="figure">
+                {signedAmount(line[side])}
+              </td>
+            ))}
+            {sides.map((side) => (
+              <td key={`after-${side}`} class="figure">
+                {amountText(line.after[side])}
+              </td>
+            ))}
           </tr>
         ))}
         {Array.from({ length: face.blank }, (_, n) => (
           <tr key={n} class="paper-blank">
             <td />
             <td />
-            <td />
-            <td />
-            <td />
-            <td />
+            {empty('moved')}
+            {empty('remains')}
           </tr>
         ))}
       </tbody>

@@ -36,7 +36,7 @@ export function YearPage({ rest }: PageProps) {
     )
   const isEmpty = grid.rows.length === 0
   return (
-    <>
+    <div class="year-page">
       <div class="page-head">
         <h1>{t('year_title', { year: String(year) })}</h1>
         <nav class="year-nav no-print" aria-label={t('year_choose')}>
@@ -77,7 +77,7 @@ export function YearPage({ rest }: PageProps) {
           </ul>
         </section>
       )}
-    </>
+    </div>
   )
 }
 
