@@ -52,7 +52,7 @@ let bringing: Promise<void> | null = null
 let lastSeen = ''
 /** The first look at a page, kept while nothing changes. */
 let first: { url: string; may: boolean } | null = null
-let lastForm: Element | null = null
+let lastForm: HTMLFormElement | null = null
 let heard: Element | null = null
 let restTimer: ReturnType<typeof setTimeout> | undefined
 
@@ -160,6 +160,7 @@ function judgeLeaving(event: NavigateEvent): void {
   if (!watched || !event.cancelable || !(event.formData || form)) return
   const reader = globalThis.tillsideReader
   if (reader) settle(event, () => reader.leaving(event, form, currency))
+  else if (event.formData && form) holdUntilRead(event, form)
 }
 
 function settle(event: Event, read: () => SeenPage | null): void {
@@ -298,7 +299,7 @@ function because(page: SeenPage): HeldBecause {
  * A press on what may be a checkout before the reader is here: held first. When it turns out that the press places no
  * order, it is handed back to the page.
  */
-function holdUntilRead(event: Event): void {
+function holdUntilRead(event: Event, form?: HTMLFormElement): void {
   if (performance.now() < waivedUntil || !mayBe()) return
   const target = event.composedPath()[0]
   const submitter = event instanceof SubmitEvent ? event.submitter : null
@@ -309,7 +310,8 @@ function holdUntilRead(event: Event): void {
       if (!confirm(api.runtime?.id ? noAnswer : gone)) return
       waive()
     }
-    if (target instanceof HTMLFormElement) HTMLFormElement.prototype.requestSubmit.call(target, submitter)
+    if (form) HTMLFormElement.prototype.submit.call(form)
+    else if (target instanceof HTMLFormElement) HTMLFormElement.prototype.requestSubmit.call(target, submitter)
     else if (target instanceof HTMLElement) HTMLElement.prototype.click.call(target)
   })
 }

@@ -2,7 +2,7 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import puppeteer, { type Browser, type Page } from 'puppeteer-core'
+import puppeteer, { type Browser, type Page, TimeoutError } from 'puppeteer-core'
 import { v7 } from 'uuid'
 import type { CheckoutLook, OwnCommands, Reply } from '../../src/background/protocol.ts'
 import { entryId, orderId, potId } from '../../src/index.ts'
@@ -26,6 +26,8 @@ export interface Driven {
   ask<C extends keyof OwnCommands>(command: C, ask: OwnCommands[C]['ask']): Promise<OwnCommands[C]['answer']>
   /** How many orders the guard holds at this moment. */
   held(): Promise<number>
+  /** Whether the panel of a held order has been drawn and has spoken to the worker. */
+  hasPanel(): Promise<boolean>
   /** Forgets what is held. */
   clearHeld(): Promise<void>
   /** What the worker knows of the page's checkout; reads nothing anew. */
@@ -96,9 +98,17 @@ export async function openBrowser(name: BrowserName, watched: string): Promise<D
       const before = shown
       shown = await browser.newPage()
       await before?.close()
-      await shown.goto(url)
+      // A page may stop its own loading; Firefox then never tells that it is done.
+      await shown.goto(url, { timeout: 4000 }).catch((error: unknown) => {
+        if (!(error instanceof TimeoutError)) throw error
+      })
       return shown
     },
+    hasPanel: () =>
+      own.evaluate(async () => {
+        const kept = Object.entries(await chrome.storage.session.get(null))
+        return kept.some(([key, order]) => key.startsWith('held:') && Reflect.get(Object(order), 'frame') !== null)
+      }),
     clearHeld: () =>
       own.evaluate(async () => {
         const keys = Object.keys(await chrome.storage.session.get(null))
