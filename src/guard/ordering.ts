@@ -43,6 +43,8 @@ export function orders(event: Event, reading: Read, lexicons: readonly Lexicon[]
  */
 function isUnseen(element: Element, event: Event): boolean {
   if (!fits(element, PRESSABLE)) return false
+  // Enter in a field clicks its form's first button even if people are kept from it (HTML, implicit submission).
+  if (nearest(element, '[inert]')) return true
   const box = element.getBoundingClientRect()
   const isSeen =
     event.isTrusted && Math.min(box.width, box.height) > TINY && element.checkVisibility({ opacityProperty: true })

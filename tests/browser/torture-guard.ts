@@ -53,7 +53,7 @@ export async function runGuardTorture(
     await way.act(page, browser.name).catch(() => undefined)
     if (random() < 0.3) await way.act(page, browser.name).catch(() => undefined)
     // What comes of it is known once the page was at rest for longer than its own timers take.
-    const rest = way.page.includes('timer') || way.page.includes('root ') ? 1800 : 500
+    const rest = way.page.includes('timer') || way.page.includes('root ') ? 1800 : 350
     await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), rest).catch(() => undefined)
     if (shop.orders().length > 0) unheld.push(`run ${n}: ${name} after ${delay} ms`)
     else if ((await browser.held()) > 0) held++

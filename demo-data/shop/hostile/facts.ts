@@ -39,7 +39,7 @@ document.querySelector('#go').addEventListener('click', () => loose.requestSubmi
     `${FIELD}<button formaction="/other">Keep for later</button><button>Place order</button>`,
   ),
   'html 23: Enter on a slider': form('<input type="range" id="field" name="tip"><button>Place order</button>'),
-  'html 23: Enter on a box without a button': form('<input type="checkbox" id="field" name="gift">'),
+  'html 23: Enter on a box without a button': form('<input name="word"><input type="checkbox" id="field" name="gift">'),
   'html 28: an event that only says click': {
     ...form('<button id="own">Place order</button><button type="button" id="press">Go on</button>'),
     script: `document.querySelector('#own').addEventListener('click', () => order())
