@@ -21,23 +21,31 @@ export interface Cuts {
   of(text: string): Cut
 }
 
-/** A page of a megabyte of numbers must not be kept for ever. */
-const MOST_KEPT = 30_000
+/** So many are kept, and as many from before: what a page shows no more is forgotten soon. */
+const MOST_KEPT = 5_000
 
 export function createCuts(): Cuts {
-  const known = new Map<string, Cut>()
+  let known = new Map<string, Cut>()
+  let older = new Map<string, Cut>()
   return {
     of(text) {
       if (!mayHoldMoney(text)) return PLAIN
       const before = known.get(text)
       if (before) return before
-      if (known.size >= MOST_KEPT) known.clear()
-      const tokens = lex(text)
-      const made: Cut = { tokens, fragment: isFragment(tokens, text), alone: null }
-      known.set(text, made)
-      return made
+      if (known.size >= MOST_KEPT) {
+        older = known
+        known = new Map()
+      }
+      const cut = older.get(text) ?? cutOf(text)
+      known.set(text, cut)
+      return cut
     },
   }
+}
+
+function cutOf(text: string): Cut {
+  const tokens = lex(text)
+  return { tokens, fragment: isFragment(tokens, text), alone: null }
 }
 
 function isFragment(tokens: readonly Token[], text: string): boolean {

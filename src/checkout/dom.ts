@@ -142,6 +142,18 @@ export function select(document: Document, selector: string, most: number): Elem
   return found
 }
 
+/** Elements of a document by their name, those with an attribute alone; quicker than a selector. At most `most`. */
+export function selectNamed(document: Document, name: string, withAttribute: string, most: number): Element[] {
+  const list = callNatural(document, 'getElementsByTagName', name)
+  const found: Element[] = []
+  if (!isObject(list) || !isIterable(list)) return found
+  for (const each of list) {
+    if (found.length >= most) break
+    if (isElement(each) && attribute(each, withAttribute) !== null) found.push(each)
+  }
+  return found
+}
+
 function isIterable(value: object): value is Iterable<unknown> {
   return Symbol.iterator in value
 }
