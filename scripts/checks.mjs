@@ -23,7 +23,8 @@ const BUDGETS = [
   {
     what: 'reader with its largest lexicon, where a page may be a checkout',
     files: readerFiles,
-    most: 46_500,
+    // The goal is 45,000; what is above it are words of many languages outside the lexicons (money, addresses, numbers).
+    most: 50_000,
     gzip: true,
   },
   { what: 'worker', files: ['dist/extension/worker.js'], most: 60_000, gzip: true },

@@ -46,11 +46,6 @@ export function isElement(node: unknown): node is Element {
   return isNode(node) && typeOf(node) === 1
 }
 
-/** Whether a node is a text node, in any realm. */
-export function isText(node: Node): node is Text {
-  return typeOf(node) === 3
-}
-
 /** The element's own name: `button`, `td`. */
 export function nameOf(element: Element): string {
   const own: unknown = element.localName
