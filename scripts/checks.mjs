@@ -53,7 +53,7 @@ function noClock() {
 /** What the README promises a developer: importing the package by its name gives the face, and its types resolve. */
 function libraryWorks() {
   const script =
-    "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'planFill', 'planSinking', 'withdrawalSlip', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
+    "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'planFill', 'planSinking', 'withdrawalSlip', 'readStatement', 'matchStatement', 'settle', 'review', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
   const inNode = spawnSync(process.execPath, ['-e', script], { cwd: root, stdio: 'inherit' }).status === 0
   return tool('tsc', ['-p', 'tests/consumer/tsconfig.json']) && inNode
 }
