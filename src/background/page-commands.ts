@@ -8,6 +8,7 @@ import type { Sender } from './sender.ts'
 import { noteHeld, noteSeen } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
+import { stampToday } from './stamp.ts'
 import type { Head } from './store.ts'
 
 /** Longer texts are no order numbers. */
@@ -79,10 +80,11 @@ export async function placed(context: Context, ask: Ask<'page.placed'>, sender: 
  * before (the same page opened again) says nothing about the new one.
  */
 async function closeTheCircle(context: Context, shop: string, page: SeenPage): Promise<void> {
-  const { kept } = await context.keeper.ready()
-  if (!kept.head.tags[shop]?.placedAt) return
+  const before = await context.keeper.ready()
+  if (!before.kept.head.tags[shop]?.placedAt) return
   // An order number may be an old order's: all of the book is looked through.
-  await context.keeper.writeOnWhole(({ head }, book) => {
+  await context.keeper.writeOnWhole((kept, book) => {
+    const { head } = kept
     const { [shop]: tag, ...tags } = head.tags
     if (!tag || tag.placedAt === null) return { change: {}, answer: null }
     const number = page.orderNumber?.trim().slice(0, LONGEST_NUMBER) ?? ''
@@ -90,7 +92,7 @@ async function closeTheCircle(context: Context, shop: string, page: SeenPage): P
     if (known !== null && known !== tag.order) return { change: {}, answer: null }
     const isAsTagged = page.total === null || tag.read === null || sameAmount(page.total, tag.read)
     if (!isAsTagged || !findOrder(book, tag.order)) return { change: { ledger: { tags } }, answer: null }
-    const stamp = { id: context.newId(), device: head.device, date: context.today(book.household.timeZone) }
+    const stamp = stampToday(context, kept, book, context.newId())
     const said = confirmOrder(book, stamp, tag.order, { from: 'page', ...(number === '' ? {} : { number }) })
     return { change: { entries: said.kind === 'confirmed' ? [said.entry] : [], ledger: { tags } }, answer: null }
   })
