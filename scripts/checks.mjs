@@ -24,7 +24,7 @@ const BUDGETS = [
     what: 'reader with its largest lexicon, where a page may be a checkout',
     files: readerFiles,
     // The goal is 45,000; what is above it are words of many languages outside the lexicons (money, addresses, numbers).
-    most: 50_000,
+    most: 51_000,
     gzip: true,
   },
   { what: 'worker', files: ['dist/extension/worker.js'], most: 60_000, gzip: true },
