@@ -14,6 +14,13 @@ const CHROMIUMS = [
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
 ]
 
+const FIREFOXES = [
+  process.env.TILLSIDE_FIREFOX,
+  '/usr/bin/firefox-esr',
+  '/usr/bin/firefox',
+  '/Applications/Firefox.app/Contents/MacOS/firefox',
+]
+
 /** Installs the packages of the lock file unless they are there already. */
 export function ensurePackages() {
   const installed = `${root}node_modules/.package-lock.json`
@@ -38,6 +45,22 @@ export function ensureChromium() {
   say('  macOS:           brew install --cask chromium')
   say('  elsewhere:       set TILLSIDE_CHROMIUM to the path of a Chromium')
   say('(Branded Chrome no longer loads an unpacked extension from the command line.)')
+  process.exit(1)
+}
+
+/** The path of a Firefox; installs one on Debian when run as root, else says how. */
+export function ensureFirefox() {
+  const found = FIREFOXES.find((path) => path && existsSync(path))
+  if (found) return found
+  if (isDebian() && process.getuid?.() === 0) {
+    say('Installing Firefox ESR from Debian ...')
+    run('apt-get', ['update', '-qq'])
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'firefox-esr'])
+    if (existsSync('/usr/bin/firefox-esr')) return '/usr/bin/firefox-esr'
+  }
+  say('The tests of the guard run in Firefox too, and found none. Install it and run this again:')
+  say('  Debian:     sudo apt-get install firefox-esr')
+  say('  elsewhere:  set TILLSIDE_FIREFOX to the path of a Firefox')
   process.exit(1)
 }
 

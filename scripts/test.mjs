@@ -1,10 +1,11 @@
 // npm test: set-up from a bare clone, the checks, the unit tests, the browser tests. The last line counts them all.
 import { spawnSync } from 'node:child_process'
 import { readFileSync, rmSync } from 'node:fs'
-import { buildAll, ensureChromium, ensurePackages, root, say } from './set-up.mjs'
+import { buildAll, ensureChromium, ensureFirefox, ensurePackages, root, say } from './set-up.mjs'
 
 ensurePackages()
 const chromium = ensureChromium()
+const firefox = ensureFirefox()
 buildAll()
 let passed = 0
 let failed = 0
@@ -30,7 +31,7 @@ const vitest = spawnSync(
     '--reporter=json',
     `--outputFile.json=${results}`,
   ],
-  { cwd: root, stdio: 'inherit', env: { ...process.env, TILLSIDE_CHROMIUM: chromium } },
+  { cwd: root, stdio: 'inherit', env: { ...process.env, TILLSIDE_CHROMIUM: chromium, TILLSIDE_FIREFOX: firefox } },
 )
 try {
   const counts = JSON.parse(readFileSync(results, 'utf8'))

@@ -20,6 +20,15 @@ export async function showBadge(tab: number, book: Book, shop: string): Promise<
   ]).catch(() => undefined) // The tab may have gone.
 }
 
+/** Says on the toolbar button that an order is held in a page that does not let the panel be seen. */
+export async function showFought(tab: number): Promise<void> {
+  await Promise.all([
+    browser.action.setBadgeText({ tabId: tab, text: '!' }),
+    browser.action.setBadgeBackgroundColor({ tabId: tab, color: '#9c3428' }),
+    browser.action.setTitle({ tabId: tab, title: browser.i18n.getMessage('badge_fought') }),
+  ]).catch(() => undefined) // The tab may have gone.
+}
+
 /** At most four characters, the badge's room: whole units, rounded towards less, then thousands. */
 export function badgeText(left: Money): string {
   const units = Math.floor(left.minor / 10 ** minorDigits(left.currency))

@@ -27,7 +27,7 @@ import {
   saveRules,
   weigh,
 } from './order-life-commands.ts'
-import { bring, held, hello, placed, seen } from './page-commands.ts'
+import { bring, fought, held, hello, panel, placed, seen } from './page-commands.ts'
 import { addPayday, addSheetLines, savePlanning, savePotPlan, undoPayday } from './plan-commands.ts'
 import type { OwnCommands, PageCommands, Reply } from './protocol.ts'
 import { Refusal } from './refusal.ts'
@@ -110,6 +110,8 @@ const page: PageTable = {
   'page.seen': command(pageRequests['page.seen'], seen),
   'page.held': command(pageRequests['page.held'], held),
   'page.placed': command(pageRequests['page.placed'], placed),
+  'page.panel': command(pageRequests['page.panel'], panel),
+  'page.fought': command(pageRequests['page.fought'], (context, _, sender: Shop) => fought(context, sender)),
 }
 
 /** Answers a message: known command, allowed sender, right shape, in that order; every failure is a sentence. */

@@ -10,14 +10,16 @@ export function passOf(tag: OpenTag | undefined): Pass | null {
 /** Tells the gates of a shop's open tabs what may pass now. A tab without a gate is no failure. */
 export async function tellGates(origin: string, tag: OpenTag | undefined): Promise<void> {
   const tabs = await tabsOf(origin).catch(() => [])
-  await Promise.all(tabs.map((tab) => send(tab, { to: 'gate', pass: passOf(tag), closePanel: false })))
+  await Promise.all(tabs.map((tab) => send(tab, { to: 'gate', pass: passOf(tag), closePanel: false }, null)))
 }
 
-/** Tells one tab's gate to take its panel away. */
-export function closePanel(tab: number, tag: OpenTag | undefined): Promise<void> {
-  return send(tab, { to: 'gate', pass: passOf(tag), closePanel: true })
+/** Tells the gate of one tab's frame to take its panel away. */
+export function closePanel(tab: number, frame: number, tag: OpenTag | undefined): Promise<void> {
+  return send(tab, { to: 'gate', pass: passOf(tag), closePanel: true }, frame)
 }
 
-async function send(tab: number, message: ToGate): Promise<void> {
-  await browser.tabs.sendMessage(tab, message, { frameId: 0 }).catch(() => undefined)
+/** To one frame, or to all of the tab. */
+async function send(tab: number, message: ToGate, frame: number | null): Promise<void> {
+  const to = frame === null ? {} : { frameId: frame }
+  await browser.tabs.sendMessage(tab, message, to).catch(() => undefined)
 }

@@ -46,6 +46,8 @@ type Ask<C extends keyof OwnCommands> = OwnCommands[C]['ask']
 /** A tab's shop and what it showed. */
 interface Place {
   readonly tab: number
+  /** The frame whose gate holds an order there. */
+  readonly gate: number
   readonly shop: string
   readonly origin: string
   readonly page: SeenPage | null
@@ -79,7 +81,7 @@ export async function lookAtCheckout(
     if (shop === null || origin === null) return { ...nothing, unread: 'not-a-web-page' }
     const page = await readTab(ask.at.tab, book.household.currency)
     if (page) await noteSeen(ask.at.tab, { shop, origin, page })
-    place = { tab: ask.at.tab, shop, origin, page, because: null }
+    place = { tab: ask.at.tab, gate: 0, shop, origin, page, because: null }
   }
   const watched = kept.head.watched.includes(place.origin) && (await permitted([place.origin])).length > 0
   return {
@@ -201,7 +203,7 @@ export async function leavePanel(
   const place = await placeOf({ nonce: ask.nonce }, sender)
   const { kept } = await context.keeper.ready()
   await forgetHeld(ask.nonce)
-  await closePanel(place.tab, kept.head.tags[place.shop])
+  await closePanel(place.tab, place.gate, kept.head.tags[place.shop])
   return {}
 }
 
@@ -228,6 +230,6 @@ async function placeOf(at: At, sender: Sender): Promise<Place> {
     return held
   }
   const seen = sender.kind === 'own' ? await seenIn(at.tab) : null
-  if (seen) return { ...seen, tab: at.tab, because: null }
+  if (seen) return { ...seen, tab: at.tab, gate: 0, because: null }
   throw new Refusal('unread-page', 'This page has not been read. Open the popup on the shop again.')
 }

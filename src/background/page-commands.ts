@@ -1,11 +1,11 @@
 import { confirmOrder, findOrder, orderNumbered } from '../index.ts'
-import { showBadge } from './badge.ts'
+import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { passOf } from './gate-mail.ts'
 import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
 import { bringReader } from './reading-tab.ts'
 import type { Sender } from './sender.ts'
-import { noteHeld, noteSeen } from './session.ts'
+import { heldBy, noteHeld, noteSeen } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
 import { stampToday } from './stamp.ts'
@@ -27,14 +27,14 @@ export async function hello(context: Context, sender: Shop): Promise<PageCommand
   const { kept, book } = await context.keeper.ready()
   const place = await watchedPlace(kept.head, sender)
   if (!place) return { watched: false, pass: null, currency: '' }
-  await showBadge(sender.tab, book, place.shop)
+  if (sender.frame === 0) await showBadge(sender.tab, book, place.shop)
   return { watched: true, pass: await freshPass(context, place.shop), currency: book.household.currency }
 }
 
-/** Brings the reader into the page's tab. */
+/** Brings the reader into the page, or into the frame that asks. */
 export async function bring(context: Context, sender: Shop): Promise<Record<never, never>> {
   const { kept } = await context.keeper.ready()
-  if (await watchedPlace(kept.head, sender)) await bringReader(sender.tab)
+  if (await watchedPlace(kept.head, sender)) await bringReader(sender.tab, sender.frame)
   return {}
 }
 
@@ -55,8 +55,8 @@ export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop
   const place = await watchedPlace(kept.head, sender)
   if (!place) return {}
   const page: SeenPage = ask.page
-  await noteSeen(sender.tab, { ...place, page })
-  await noteHeld(ask.nonce, { ...place, tab: sender.tab, page, because: ask.because, frame: null })
+  if (sender.frame === 0) await noteSeen(sender.tab, { ...place, page })
+  await noteHeld(ask.nonce, { ...place, tab: sender.tab, gate: sender.frame, page, because: ask.because, frame: null })
   return {}
 }
 
@@ -71,6 +71,23 @@ export async function placed(context: Context, ask: Ask<'page.placed'>, sender: 
     const tags = { ...head.tags, [place.shop]: { ...tag, placedAt: context.now() } }
     return { change: { ledger: { tags } }, answer: null }
   })
+  return {}
+}
+
+/** Whether the panel of an order held in this very tab has been drawn. */
+export async function panel(
+  _: Context,
+  ask: Ask<'page.panel'>,
+  sender: Shop,
+): Promise<PageCommands['page.panel']['answer']> {
+  const order = await heldBy(ask.nonce)
+  return { isUp: order?.tab !== sender.tab || order.frame !== null }
+}
+
+/** The page takes the panel away each time it is shown: what cannot be said there is said on the toolbar. */
+export async function fought(context: Context, sender: Shop): Promise<Record<never, never>> {
+  const { kept } = await context.keeper.ready()
+  if (await watchedPlace(kept.head, sender)) await showFought(sender.tab)
   return {}
 }
 

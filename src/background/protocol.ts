@@ -347,6 +347,10 @@ export interface PageCommands {
   'page.seen': { ask: { page: SeenPage }; answer: Record<never, never> }
   'page.held': { ask: { nonce: string; because: HeldBecause; page: SeenPage }; answer: Record<never, never> }
   'page.placed': { ask: { order: OrderId }; answer: Record<never, never> }
+  /** The page takes the panel away each time; the toolbar button says so instead. */
+  /** Whether the panel that holds an order under this nonce has been drawn. */
+  'page.panel': { ask: { nonce: string }; answer: { isUp: boolean } }
+  'page.fought': { ask: Record<never, never>; answer: Record<never, never> }
 }
 
 /** What the worker tells the gate. */

@@ -8,18 +8,24 @@ import { LANGUAGES_FILE, READER_FILE } from './shops.ts'
 const seenPage = pageRequests['page.seen'].def.shape.page
 
 /**
- * Brings the reader into a tab's top frame, with the lexicons of the languages the page speaks; it stays there until the
- * page goes. Safe to repeat.
+ * Brings the reader into a frame of a tab (0 is the page itself), with the lexicons of the languages the page speaks; it
+ * stays there until the page goes. Safe to repeat.
  *
  * @throws when the tab may not be read
  */
-export async function bringReader(tab: number): Promise<void> {
-  const target = { tabId: tab }
-  await browser.scripting.executeScript({ target, files: [LANGUAGES_FILE] })
-  const [found] = await browser.scripting.executeScript({ target, func: () => globalThis.tillsideLanguages ?? [] })
+export async function bringReader(tab: number, frame: number): Promise<void> {
+  const target = { tabId: tab, frameIds: [frame] }
+  // A page may take long to load, or stop loading and never be done.
+  const injectImmediately = true
+  await browser.scripting.executeScript({ target, injectImmediately, files: [LANGUAGES_FILE] })
+  const [found] = await browser.scripting.executeScript({
+    target,
+    injectImmediately,
+    func: () => globalThis.tillsideLanguages ?? [],
+  })
   const languages = z.array(z.string()).safeParse(found?.result).data ?? []
   const lexicons = languages.filter((l) => shopLanguages.includes(l)).map((l) => `lexicons/${l}.js`)
-  await browser.scripting.executeScript({ target, files: [...lexicons, READER_FILE] })
+  await browser.scripting.executeScript({ target, injectImmediately, files: [...lexicons, READER_FILE] })
 }
 
 /**
@@ -29,7 +35,7 @@ export async function bringReader(tab: number): Promise<void> {
  */
 export async function readTab(tab: number, currency: string): Promise<SeenPage | null> {
   try {
-    await bringReader(tab)
+    await bringReader(tab, 0)
     const results = await browser.scripting.executeScript({
       target: { tabId: tab },
       func: (hint: string) => globalThis.tillsideReader?.seen(hint) ?? null,

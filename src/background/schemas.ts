@@ -112,6 +112,8 @@ export const pageRequests = {
   'page.seen': z.strictObject({ page: seenPage }),
   'page.held': z.strictObject({ nonce, because: z.enum(['untagged', 'changed', 'placed-before']), page: seenPage }),
   'page.placed': z.strictObject({ order: orderId }),
+  'page.panel': z.strictObject({ nonce }),
+  'page.fought': none,
 } as const
 
 /** The outer shape of every message. */

@@ -19,6 +19,8 @@ export interface SeenTab {
 /** An order held in a tab, by its panel's nonce. */
 export interface HeldOrder extends SeenTab {
   readonly tab: number
+  /** The frame whose gate holds it; 0 is the page itself. */
+  readonly gate: number
   readonly because: HeldBecause
   /** The frame that spoke for it first; no other may, even one that learnt the nonce. */
   readonly frame: number | null
@@ -27,6 +29,7 @@ export interface HeldOrder extends SeenTab {
 const seenTab = z.object({ shop: z.string(), origin: z.string(), page: pageRequests['page.seen'].def.shape.page })
 const heldOrder = z.extend(seenTab, {
   tab: z.int(),
+  gate: z.int(),
   frame: z.nullable(z.int()),
   because: pageRequests['page.held'].def.shape.because,
 })
@@ -43,7 +46,12 @@ export async function heldBy(nonce: string): Promise<HeldOrder | null> {
   return read(`held:${nonce}`, heldOrder)
 }
 
+/** A gate holds one order at a time: an earlier one of the same frame is forgotten, however many a page sets off. */
 export async function noteHeld(nonce: string, held: HeldOrder): Promise<void> {
+  const before = await keysOf(
+    (key, order) => key !== `held:${nonce}` && order.tab === held.tab && order.gate === held.gate,
+  )
+  await browser.storage.session.remove(before)
   await browser.storage.session.set({ [`held:${nonce}`]: held })
 }
 
@@ -62,14 +70,14 @@ export async function noteLookedThrough(): Promise<void> {
 
 /** A closed tab's page is nobody's any more. */
 export async function forgetTab(tab: number): Promise<void> {
-  const all = await browser.storage.session.get(null)
-  const keys = Object.entries(all)
-    .filter(
-      ([key, value]) =>
-        key === `seen:${tab}` || (key.startsWith('held:') && heldOrder.safeParse(value).data?.tab === tab),
-    )
-    .map(([key]) => key)
-  await browser.storage.session.remove(keys)
+  await browser.storage.session.remove([`seen:${tab}`, ...(await keysOf((_, order) => order.tab === tab))])
+}
+
+async function keysOf(isMeant: (key: string, order: HeldOrder) => boolean): Promise<string[]> {
+  return Object.entries(await browser.storage.session.get(null)).flatMap(([key, value]) => {
+    const order = key.startsWith('held:') ? heldOrder.safeParse(value).data : undefined
+    return order && isMeant(key, order) ? [key] : []
+  })
 }
 
 async function read<S extends z.ZodMiniType>(key: string, schema: S): Promise<z.infer<S> | null> {

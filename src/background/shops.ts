@@ -26,10 +26,11 @@ export async function permitted(origins: readonly string[]): Promise<string[]> {
 /** Registers the gate for exactly these origins: new ones are added, others removed. Safe to repeat. */
 export async function registerGates(origins: readonly string[]): Promise<void> {
   const wanted = new Map((await permitted(origins)).map((origin) => [idOf(origin), origin]))
-  const present = (await browser.scripting.getRegisteredContentScripts()).map((script) => script.id)
-  const gone = present.filter((id) => id.startsWith('gate:') && !wanted.has(id))
+  const present = (await browser.scripting.getRegisteredContentScripts()).filter(({ id }) => id.startsWith('gate:'))
+  const kept = new Set(present.filter((script) => wanted.has(script.id) && script.allFrames).map((script) => script.id))
+  const gone = present.map((script) => script.id).filter((id) => !kept.has(id))
   if (gone.length > 0) await browser.scripting.unregisterContentScripts({ ids: gone })
-  const missing = [...wanted].filter(([id]) => !present.includes(id))
+  const missing = [...wanted].filter(([id]) => !kept.has(id))
   if (missing.length === 0) return
   await browser.scripting.registerContentScripts(
     missing.map(([id, origin]) => ({
@@ -37,6 +38,9 @@ export async function registerGates(origins: readonly string[]): Promise<void> {
       matches: patternsOf(origin),
       js: [GATE_FILE],
       runAt: 'document_start' as const,
+      // Frames of the same origin can order too, also those a page writes itself.
+      allFrames: true,
+      matchOriginAsFallback: true,
       persistAcrossSessions: true,
     })),
   )
@@ -52,7 +56,7 @@ export async function tabsOf(origin: string): Promise<number[]> {
 export async function guardOpenTabs(origin: string): Promise<void> {
   for (const tab of await tabsOf(origin)) {
     await browser.scripting
-      .executeScript({ target: { tabId: tab }, files: [GATE_FILE], injectImmediately: true })
+      .executeScript({ target: { tabId: tab, allFrames: true }, files: [GATE_FILE], injectImmediately: true })
       .catch((cause: unknown) => console.info('Tillside: a tab could not be guarded until it is loaded again.', cause))
   }
 }

@@ -1,9 +1,12 @@
 import type { SeenFigure, SeenPage } from '../background/protocol.ts'
-import { submitsOrder } from '../checkout/is-place-order.ts'
 import { readPage } from '../checkout/page-reader.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
-import './reader-global.ts'
+import { drawCurtain } from './curtain.ts'
+import { clicks, leavesByOrder, orders, submits, withhold } from './ordering.ts'
+import type { PageReader } from './reader-global.ts'
 import { cachedReading } from './reading-cache.ts'
+import { seatOf } from './seat.ts'
+import { WalletFrames } from './wallet-frames.ts'
 
 /*
  * The reader as it is brought into a page, by the gate on a watched shop or by the popup elsewhere. It only looks: it
@@ -15,9 +18,27 @@ const MOST_ITEMS = 500
 const MOST_PARTS = 20
 const LONGEST_TEXT = 200
 
-const readNow = cachedReading()
+let currencyHint = ''
+const seat = seatOf(window)
+const walletFrames = new WalletFrames()
+const readNow = cachedReading(seat.document)
 
-globalThis.tillsideReader ??= { seen: (currency) => pageOf(read(currency)), ordering }
+const reader: PageReader = {
+  seen: (currency) => pageOf(read(currency)),
+  ordering,
+  leaving,
+  roots: () => read(currencyHint).placeOrder.map((control) => control.getRootNode()),
+  clicks,
+  submits,
+  withhold,
+  drawCurtain,
+  shield: (on) => walletFrames.shield(on && read(currencyHint).total !== null),
+}
+
+// A frame of that name would be taken for what is not there yet.
+if (!Object.hasOwn(globalThis, 'tillsideReader') || !globalThis.tillsideReader) {
+  Object.defineProperty(globalThis, 'tillsideReader', { value: reader, writable: true, configurable: true })
+}
 warmUp()
 
 /**
@@ -25,7 +46,8 @@ warmUp()
  * that brings the reader, and the first reading of the shop's page is a task of its own.
  */
 function warmUp(): void {
-  const sample = document.implementation.createHTMLDocument('')
+  // Of a new document: the page can hide what its own can do behind an element of that name.
+  const sample = new Document().implementation.createHTMLDocument('')
   for (const text of ['Subtotal', '2 × Mug', '$1,000.50 (incl. 5 % VAT)', 'Total', '12.00 €', 'Ł 55,90 zł']) {
     const line = sample.createElement('p')
     line.textContent = text
@@ -38,29 +60,21 @@ function warmUp(): void {
 }
 
 function read(currency: string): CheckoutReading {
-  const url = location.href
+  currencyHint = currency
+  const url = seat.location.href
   return readNow(currency === '' ? { url } : { url, currency }, globalThis.tillsideLexicons ?? [])
 }
 
 function ordering(event: Event, currency: string): SeenPage | null {
   const reading = read(currency)
-  const controls = new Set<EventTarget>(reading.placeOrder)
-  const places =
-    event.type === 'submit' ? ordersBySubmit(event, reading) : event.composedPath().some((node) => controls.has(node))
-  return places ? pageOf(reading) : null
+  return orders(event, reading, globalThis.tillsideLexicons ?? []) || (walletFrames.takes(event) && reading.total)
+    ? pageOf(reading)
+    : null
 }
 
-/**
- * By its submitter. A form submitted without one (Enter in its only field, a script) orders when an ordering control
- * belongs to it, or when it has no button at all on a page that asks for payment of a total.
- */
-function ordersBySubmit(event: Event, { placeOrder, total }: CheckoutReading): boolean {
-  const form = event.composedPath()[0]
-  const submitter = event instanceof SubmitEvent ? event.submitter : null
-  if (!(form instanceof HTMLFormElement)) return false
-  if (submitsOrder({ placeOrder }, form, submitter)) return true
-  const isBare = form.querySelector('button, input:is([type=submit], [type=image], [type=button])') === null
-  return isBare && form.method === 'post' && total !== null && placeOrder.length === 0
+function leaving(event: NavigateEvent, form: Element | null, currency: string): SeenPage | null {
+  const reading = read(currency)
+  return leavesByOrder(event, form, reading) ? pageOf(reading) : null
 }
 
 function pageOf(reading: CheckoutReading): SeenPage {

@@ -16,9 +16,11 @@ const ALL_CHANGES = { childList: true, subtree: true, characterData: true, attri
  * Keeps the last reading while the page stays as it was - one press is several events (pointer, mouse, click, submit), and
  * reading anew for each would be felt - and what is known of the page where only a part of it changed. Watches the document,
  * every open shadow root and the documents of frames.
+ *
+ * @param page the document to read: in a frame, the one around it
  */
-export function cachedReading(): (options: ReadOptions, lexicons: readonly Lexicon[]) => CheckoutReading {
-  const reader = createPageReader(document)
+export function cachedReading(page: Document): (options: ReadOptions, lexicons: readonly Lexicon[]) => CheckoutReading {
+  const reader = createPageReader(page)
   let kept: { readonly reading: CheckoutReading; readonly by: string; readonly at: number } | null = null
   let rootsSoughtAt = Number.NEGATIVE_INFINITY
   const forget = (): void => {

@@ -115,7 +115,9 @@ describe('who may ask what', () => {
     const strangers = [
       { ...POPUP, id: 'another-extension' },
       { ...POPUP, origin: 'https://evil.example', url: 'https://evil.example/popup/popup.html' },
-      { ...SHOP, frameId: 4 },
+      { ...SHOP, frameId: undefined },
+      // A frame that a page wrote is nobody's when the browser gives it no origin.
+      { ...SHOP, frameId: 4, url: 'about:srcdoc', origin: 'null' },
       { ...SHOP, tab: undefined },
       { ...PANEL, tab: undefined },
       { id: 'tillside-id' },

@@ -238,7 +238,7 @@ describe('posting a statement', () => {
       'statement.agree',
     ]) {
       for (const sender of [
-        { kind: 'shop', tab: 7, url: new URL('https://corvid.example/') },
+        { kind: 'shop', tab: 7, frame: 0, url: new URL('https://corvid.example/') },
         { kind: 'panel', tab: 7, frame: 3 },
       ] as const) {
         expect(await dispatch(context, { command, ask: {} }, sender), command).toMatchObject({

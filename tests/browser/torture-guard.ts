@@ -1,0 +1,63 @@
+import type { HostileShop } from '../../demo-data/shop/hostile/server.ts'
+import type { Driven } from './both.ts'
+import { waysTable } from './ways-table.ts'
+
+/** What came of many orders tried in random ways at random moments. */
+export interface GuardOutcome {
+  readonly runs: number
+  readonly held: number
+  /** Nothing was ordered, and nothing had to be held: the press came before there was anything to press. */
+  readonly nothing: number
+  /** Orders that reached the server without a tag: each a failure, by its way and moment. */
+  readonly unheld: readonly string[]
+}
+
+/** Numbers from 0 up to 1 from a seed (mulberry32, common practice), so that a run can be repeated. */
+export function randomFrom(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
+  }
+}
+
+const LATEST_MS = 900
+
+/**
+ * Tries to order in random ways, from the moment a page is there to most of a second later, now and then twice, or with the
+ * worker's record of what is held taken away in between. Every way that can be held takes part.
+ */
+export async function runGuardTorture(
+  browser: Driven,
+  shop: HostileShop,
+  { runs, seed }: { runs: number; seed: number },
+): Promise<GuardOutcome> {
+  const random = randomFrom(seed)
+  const ways = Object.entries(waysTable).filter(
+    ([, way]) =>
+      (way.notHoldable === undefined || (way.notHoldableIn ?? browser.name) !== browser.name) &&
+      way.notDriven !== browser.name,
+  )
+  let [held, nothing] = [0, 0]
+  const unheld: string[] = []
+  for (let n = 0; n < runs; n++) {
+    const [name, way] = ways[Math.floor(random() * ways.length)] ?? ['', waysTable.mouse]
+    if (!way) continue
+    shop.clear()
+    await browser.clearHeld()
+    const page = await browser.open(shop.url(way.page))
+    const delay = Math.floor(random() ** 2 * LATEST_MS)
+    await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), delay)
+    await way.act(page, browser.name).catch(() => undefined)
+    if (random() < 0.3) await way.act(page, browser.name).catch(() => undefined)
+    // What comes of it is known once the page was at rest for longer than its own timers take.
+    const rest = way.page.includes('timer') || way.page.includes('root ') ? 1800 : 500
+    await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), rest).catch(() => undefined)
+    if (shop.orders().length > 0) unheld.push(`run ${n}: ${name} after ${delay} ms`)
+    else if ((await browser.held()) > 0) held++
+    else nothing++
+  }
+  return { runs, held, nothing, unheld }
+}

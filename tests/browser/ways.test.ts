@@ -1,0 +1,95 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type HostileShop, startHostileShop } from '../../demo-data/shop/hostile/server.ts'
+import { ways } from '../../demo-data/shop/hostile/ways.ts'
+import { type Driven, openBrowser } from './both.ts'
+import { chosen } from './chosen.ts'
+import { waysTable } from './ways-table.ts'
+
+/*
+ * Every way to place an order, in both browsers. Held means: the guard tells the worker that it holds an order, and
+ * nothing reached the shop's server. What cannot be held is shown to go through, so that the list stays honest.
+ */
+
+/** What the engines do each in their own way; the others are tried in Firefox by `npm run both`. */
+const IN_FIREFOX = [
+  'mouse',
+  'touch',
+  'Enter in a field',
+  'Space on the button',
+  'access key',
+  'Enter where there is no button',
+  'label',
+  'submit()',
+  'submit() by GET',
+  'submit() into a frame',
+  'submit() into a new tab',
+  'requestSubmit()',
+  'closed root',
+  'closed root, Enter',
+  'closed root submit()',
+  'closed in closed root',
+  'framed page',
+  'srcdoc frame',
+  'written frame',
+  'link, middle button',
+  'key on a div',
+  'pointerdown leaves',
+  'under an invisible cover',
+  'wallet frame',
+  'timer fetch',
+  'timer address',
+]
+
+let shop: HostileShop
+const results: Record<string, Record<string, string>> = {}
+
+beforeAll(async () => {
+  shop = await startHostileShop(ways)
+})
+afterAll(async () => {
+  await shop.close()
+  console.log(
+    Object.entries(results)
+      .map(([way, by]) => `| ${way} | ${by.Chromium ?? ''} | ${by.Firefox ?? ''} |`)
+      .join('\n'),
+  )
+})
+
+describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
+  let browser: Driven
+  beforeAll(async () => {
+    browser = await openBrowser(name, shop.origin)
+  })
+  afterAll(() => browser.close())
+
+  it.each(chosen(name, waysTable, IN_FIREFOX))(
+    '%s',
+    async (way, { page: pageName, act, notHoldable, notHoldableIn, notDriven }) => {
+      const note = (result: string): void => {
+        results[way] = { ...results[way], [name]: result }
+      }
+      if (notDriven === name) {
+        note('not driven')
+        expect(name).toBe(notDriven)
+        return
+      }
+      shop.clear()
+      await browser.clearHeld()
+      const page = await browser.open(shop.url(pageName))
+      // The page has been read, so what comes now is decided by the gate alone.
+      if (pageName !== 'new route' && !/^timer|^closed root (?:req|sub)/.test(pageName))
+        await expect.poll(() => browser.seen(page)).not.toBeNull()
+      note('?')
+      await act(page, name)
+      await expect.poll(async () => (await browser.held()) + shop.orders().length, { timeout: 5000 }).toBeGreaterThan(0)
+      const held = await browser.held()
+      // Whatever the page sent has arrived by the time it is answered.
+      await page.evaluate(() => fetch('/slow').then(() => fetch('/ping'))).catch(() => undefined)
+      const orders = shop.orders().length
+      note(orders === 0 && held > 0 ? 'held' : orders > 0 ? 'ORDERED' : 'nothing')
+      if (notHoldable === undefined || (notHoldableIn ?? name) !== name)
+        expect({ orders, held }).toEqual({ orders: 0, held: 1 })
+      else expect(orders).toBeGreaterThan(0)
+    },
+  )
+})
