@@ -1,8 +1,8 @@
-import { confirmOrder, findOrder, orderNumbered } from '../index.ts'
+import { confirmOrder, findOrder, monthOf, orderNumbered } from '../index.ts'
 import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { passOf } from './gate-mail.ts'
-import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
+import type { HeldBecause, OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
 import { bringReader } from './reading-tab.ts'
 import type { Sender } from './sender.ts'
 import { heldBy, noteHeld, noteSeen } from './session.ts'
@@ -57,7 +57,18 @@ export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop
   const page: SeenPage = ask.page
   if (sender.frame === 0) await noteSeen(sender.tab, { ...place, page })
   await noteHeld(ask.nonce, { ...place, tab: sender.tab, gate: sender.frame, page, because: ask.because, frame: null })
+  await countHeld(context, ask.because)
   return {}
+}
+
+/** The month's review tells how often the guard held an order, and why. */
+async function countHeld(context: Context, because: HeldBecause): Promise<void> {
+  await context.keeper.write(({ head }, book) => {
+    const month = monthOf(context.today(book.household.timeZone), book.household.monthStartDay)
+    const before = head.held?.[month] ?? { untagged: 0, changed: 0, 'placed-before': 0 }
+    const held = { ...head.held, [month]: { ...before, [because]: before[because] + 1 } }
+    return { change: { ledger: { held } }, answer: null }
+  })
 }
 
 /** The gate let a tagged order through. */
