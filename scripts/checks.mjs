@@ -23,8 +23,9 @@ const BUDGETS = [
   {
     what: 'reader with its largest lexicon, where a page may be a checkout',
     files: readerFiles,
-    // The goal is 45,000; what is above it are words of many languages outside the lexicons (money, addresses, numbers).
-    most: 51_000,
+    // The goal is 45,000. About 4,000 above it are names of money in all languages, 1,500 the curtain and what else of the
+    // guard is needed only where there is a checkout.
+    most: 53_500,
     gzip: true,
   },
   { what: 'worker', files: ['dist/extension/worker.js'], most: 60_000, gzip: true },
