@@ -3,7 +3,7 @@ import { potId } from '../../src/book/index.ts'
 import { ofMinor } from '../../src/money/money.ts'
 import { settle } from '../../src/monthend/index.ts'
 import { withdrawalSlip } from '../../src/plan/index.ts'
-import { numbersFrom } from '../money/highs.ts'
+import { numbersFrom } from '../money/numbers.ts'
 
 const NOTES = [10_000, 5000, 2000, 1000, 500]
 const ALL = [...NOTES, 200, 100, 25, 10, 5]
