@@ -27,7 +27,17 @@ execFileSync(process.execPath, [tsx, at('scripts/write-schema.ts'), `${next}/lib
   stdio: 'inherit',
 })
 
-const shared = { root, configFile: false, logLevel: 'warn', publicDir: false }
+// Markup is never made of text here: the one place in a library that could is left out of the build.
+const noInnerHtml = {
+  name: 'no-inner-html',
+  transform(code, id) {
+    if (!/[\\/]preact[\\/]dist[\\/]preact\./.test(id)) return null
+    const without = code.replace(/\(\w+\.innerHTML=\w+\.__html\)/g, '0')
+    if (without === code) throw new Error(`${id} sets innerHTML in a way this build does not know.`)
+    return { code: without, map: null }
+  },
+}
+const shared = { root, configFile: false, logLevel: 'warn', publicDir: false, plugins: [noInnerHtml] }
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } }
 
 // The pages share chunks; each of the scripts below is one file, as the browser's injection needs it.
@@ -54,6 +64,11 @@ await cp(at('src/ui/icons'), `${out}/icons`, { recursive: true, filter: (path) =
 await messages()
 const manifest = JSON.parse(await readFile(at('manifest.json'), 'utf8'))
 await json(`${out}/manifest.json`, manifest)
+
+// The same files for Firefox, whose manifest names no service worker.
+await cp(out, `${next}/firefox`, { recursive: true })
+const { service_worker: _, ...background } = manifest.background
+await json(`${next}/firefox/manifest.json`, { ...manifest, background })
 
 await cp(out, `${next}/demo`, { recursive: true })
 await json(`${next}/demo/manifest.json`, demoManifest(manifest))

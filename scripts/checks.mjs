@@ -14,6 +14,7 @@ export const checks = [
   { name: 'no clock and no randomness in the engine', run: noClock },
   { name: 'unused files, exports and packages', run: () => tool('knip', ['--no-progress']) },
   { name: 'library works in Node, with types', run: libraryWorks },
+  { name: 'no markup from text and no code from text in the build', run: noUnsafe },
   { name: 'size budgets', run: sizes },
 ]
 
@@ -57,6 +58,21 @@ function libraryWorks() {
     "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'planFill', 'planSinking', 'withdrawalSlip', 'readStatement', 'matchStatement', 'settle', 'review', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
   const inNode = spawnSync(process.execPath, ['-e', script], { cwd: root, stdio: 'inherit' }).status === 0
   return tool('tsc', ['-p', 'tests/consumer/tsconfig.json']) && inNode
+}
+
+/** What a reviewer of an extension looks for: markup or code made of text. */
+function noUnsafe() {
+  let well = true
+  for (const file of filesUnder('dist/extension')) {
+    if (!/\.(?:js|html)$/.test(file)) continue
+    const found = /\.(?:inner|outer)HTML\s*=[^=]|insertAdjacentHTML|document\.write|\beval\(|new Function\b/.exec(
+      readFileSync(`${root}${file}`, 'utf8'),
+    )
+    if (!found) continue
+    well = false
+    console.error(`${file} holds ${found[0]}`)
+  }
+  return well
 }
 
 function sizes() {

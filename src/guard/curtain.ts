@@ -172,7 +172,8 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
       back.focus()
     },
     close,
-    isOpen: () => host.isConnected && dialog.open,
+    // Also while the page has taken it away and the next look has not found out: no second one is drawn meanwhile.
+    isOpen: () => !ended,
     holds: (event) => event.composedPath().includes(host),
     focus() {
       if (over.activeElement !== host && focuses++ < MOST_FOCUSES) content.focus()

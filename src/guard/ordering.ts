@@ -31,7 +31,10 @@ export function orders(event: Event, reading: Read, lexicons: readonly Lexicon[]
   const nodes = pressed(event)
   if (nodes.some((node) => controls.has(node)) || byEnter(event, reading)) return true
   const kinds = reading.total !== null || reading.stage === 'checkout' ? ORDERING : PAYING
-  return nodes.some((node) => isElement(node) && isUnseen(node, event) && kinds.has(kindOf(node, lexicons)))
+  return nodes.some(
+    (node) =>
+      isElement(node) && (isUnseen(node, event) || isBehindClosed(node, event)) && kinds.has(kindOf(node, lexicons)),
+  )
 }
 
 /**
@@ -44,6 +47,13 @@ function isUnseen(element: Element, event: Event): boolean {
   const isSeen =
     event.isTrusted && Math.min(box.width, box.height) > TINY && element.checkVisibility({ opacityProperty: true })
   return !isSeen || upTo(element).some((each) => Number(getComputedStyle(each).opacity) < FAINT)
+}
+
+/** In a closed root that may have been found only by this press: the reading does not know it yet. */
+function isBehindClosed(element: Element, event: Event): boolean {
+  return (
+    fits(element, PRESSABLE) && !event.composedPath().includes(element) && element.getRootNode() instanceof ShadowRoot
+  )
 }
 
 function kindOf(element: Element, lexicons: readonly Lexicon[]): unknown {

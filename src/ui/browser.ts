@@ -36,9 +36,14 @@ export async function activeTab(): Promise<number | null> {
   return tab?.id ?? null
 }
 
+/** Firefox gives a page that a web page frames, as our panel is, no session storage: there nothing is kept. */
+function session(): typeof browser.storage.session | undefined {
+  return browser.storage.session
+}
+
 /** What earlier pages left in the browser's memory under a prefix, without the prefix. It ends with the browser. */
 export async function readSession(prefix: string): Promise<Map<string, unknown>> {
-  const all = await browser.storage.session.get(null)
+  const all = (await session()?.get(null)) ?? {}
   return new Map(
     Object.entries(all)
       .filter(([key]) => key.startsWith(prefix))
@@ -48,12 +53,12 @@ export async function readSession(prefix: string): Promise<Map<string, unknown>>
 
 /** Keeps a value in the browser's memory. */
 export async function writeSession(key: string, value: unknown): Promise<void> {
-  await browser.storage.session.set({ [key]: value })
+  await session()?.set({ [key]: value })
 }
 
 /** Forgets a kept value. */
 export async function dropSession(key: string): Promise<void> {
-  await browser.storage.session.remove(key)
+  await session()?.remove(key)
 }
 
 /** Calls back when the book was written, by whichever page. Gives the way to stop. */

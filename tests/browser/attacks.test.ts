@@ -35,7 +35,7 @@ const badge = async ({ page, browser }: Bout): Promise<string> => {
   return browser.badge(tab)
 }
 
-/** The panel is drawn, in sight, and speaks to the worker. Firefox's driver cannot look into it. */
+/** The panel is drawn, in sight, and speaks to the worker. */
 async function panelShows(bout: Bout): Promise<void> {
   const { page } = bout
   await panelSays(bout, 'Household things')
@@ -44,7 +44,7 @@ async function panelShows(bout: Bout): Promise<void> {
 
 async function panelSays({ page, browser }: Bout, text: string): Promise<void> {
   await expect.poll(() => browser.hasPanel()).toBe(true)
-  if (browser.name === 'Chromium') await expect.poll(() => panelText(page)).toContain(text)
+  await expect.poll(() => panelText(page)).toContain(text)
 }
 
 /** The page takes the panel away each time: the guard gives way, says so on the toolbar, leaves the page usable, and holds. */
@@ -156,7 +156,6 @@ const special: Readonly<Record<string, Attack>> = {
   'zooms all away': {
     after: async (bout) => {
       await panelShows(bout)
-      if (bout.browser.name === 'Firefox') return
       const panel = await panelIn(bout.page)
       expect(await panel?.evaluate(() => innerWidth)).toBeGreaterThan(300)
     },

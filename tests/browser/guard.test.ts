@@ -1,3 +1,4 @@
+import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type DemoShop, expectedTotal, type ShopName, startDemoShop } from '../../demo-data/shop/server.ts'
@@ -148,6 +149,35 @@ describe('an order on a watched shop', () => {
     expect(orders()).toEqual([])
     await page.getByRole('button', { name: /order/i }).last().click()
     await expect.poll(orders).toEqual(['fernhill 61.40'])
+  })
+})
+
+describe('the panel', () => {
+  // Public reference implementation of the machine-checkable part of WCAG 2.2: axe-core.
+  it('has no fault axe can find', async () => {
+    const page = await goToCheckout(extension, shop, 'corvid', 'heron-waltz:1')
+    await orderButton(page, 'corvid').click()
+    const panel = await panelOf(page)
+    await choosePot(panel, 'Piano lessons')
+    await panel.evaluate(axe.source)
+    const found = await panel.evaluate(
+      `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
+        found.violations.map((each) => each.id + ': ' + each.nodes.map((node) => node.target).join()))`,
+    )
+    expect(found).toEqual([])
+  })
+
+  it('is of one size, whatever the verdict', async () => {
+    const sizes = new Set<string>()
+    for (const basket of ['heron-waltz:1', 'evening-piano:1']) {
+      const page = await goToCheckout(extension, shop, 'corvid', basket)
+      await orderButton(page, 'corvid').click()
+      const panel = await panelOf(page)
+      await choosePot(panel, 'Piano lessons')
+      await panel.locator('.verdict').waitFor()
+      sizes.add(await panel.evaluate(() => `${innerWidth} ${innerHeight}`))
+    }
+    expect(sizes.size).toBe(1)
   })
 })
 

@@ -1,6 +1,6 @@
 import type { Frame, Page } from 'puppeteer-core'
 
-/** The panel's frame, once it has drawn the order; null when there is none in time. Firefox's driver knows no address of it. */
+/** The panel's frame, once it has drawn the order; null when there is none in time. Firefox's driver knows its address late, so it is asked. */
 export async function panelIn(page: Page, withinMs = 6000): Promise<Frame | null> {
   for (const until = Date.now() + withinMs; Date.now() < until; ) {
     for (const frame of page.frames()) {

@@ -3,6 +3,7 @@ import { type HostileShop, startHostileShop } from '../../demo-data/shop/hostile
 import { ways } from '../../demo-data/shop/hostile/ways.ts'
 import { type Driven, openBrowser } from './both.ts'
 import { chosen } from './chosen.ts'
+import { isCurtained } from './panel.ts'
 import { waysTable } from './ways-table.ts'
 
 /*
@@ -38,6 +39,17 @@ const IN_FIREFOX = [
   'wallet frame',
   'timer fetch',
   'timer address',
+]
+
+const ONCE = [
+  'mouse',
+  'Enter in a field',
+  'Space on the button',
+  'closed root',
+  'framed page',
+  'link',
+  'submit()',
+  'click fetch',
 ]
 
 let shop: HostileShop
@@ -92,4 +104,28 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
       else expect(orders).toBeGreaterThan(0)
     },
   )
+
+  it.each(ONCE)('%s goes through once after a yes, by the person’s own action', async (name) => {
+    const way = waysTable[name]
+    if (!way) throw new Error(`the table has no row "${name}"`)
+    shop.clear()
+    await browser.forgetTags()
+    await browser.clearHeld()
+    const page = await browser.open(shop.url(way.page))
+    await expect.poll(() => browser.seen(page)).not.toBeNull()
+    await way.act(page, browser.name)
+    await expect.poll(() => browser.hasPanel()).toBe(true)
+    await browser.tag(page)
+    await expect
+      .poll(async () => {
+        await page.keyboard.press('Escape')
+        return isCurtained(page)
+      })
+      .toBe(false)
+    expect(shop.orders()).toEqual([])
+    await way.act(page, browser.name)
+    await expect.poll(() => shop.orders().length).toBe(1)
+    await page.evaluate(() => fetch('/slow')).catch(() => undefined)
+    expect(shop.orders().length).toBe(1)
+  })
 })
