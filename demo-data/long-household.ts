@@ -26,6 +26,7 @@ import {
   sumsOf,
   toCarry,
 } from '../src/index.ts'
+import { seeded } from './seeded.ts'
 
 /** How large an invented household is made. */
 export interface LongHousehold {
@@ -154,16 +155,4 @@ function onlyOpen(book: Book): Book {
 
 function dateText(date: Date): string {
   return formatISO(date, { representation: 'date' })
-}
-
-/** Numbers from 0 to 1 that look random and are the same for the same seed (mulberry32, public domain). */
-function seeded(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let t = state
-    t = Math.imul(t ^ (t >>> 15), t | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296
-  }
 }

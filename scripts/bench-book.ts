@@ -132,7 +132,6 @@ async function extensionCosts(household: Household, entries: readonly Entry[]): 
       stored_megabytes: Math.round(written / 1e5) / 10,
       popup_to_balances_ms: { cold_worker: spread(cold), warm_worker: spread(warm) },
       spend_acknowledged_ms: spread(write),
-      worker_megabytes: await workerMemory(extension),
     }
   } finally {
     await extension.close()
@@ -193,17 +192,6 @@ async function writeTimes({ rounds, seed }: { rounds: number; seed: string }): P
     found.push(performance.now() - start)
   }
   return found
-}
-
-/** The JavaScript heap of the worker, after a collection. */
-async function workerMemory(extension: Extension): Promise<number> {
-  const worker = extension.context.serviceWorkers()[0]
-  if (!worker) throw new Error('no worker runs')
-  const used = await worker.evaluate(() => {
-    const memory = Reflect.get(performance, 'memory')
-    return typeof memory === 'object' && memory !== null ? Number(Reflect.get(memory, 'usedJSHeapSize')) : Number.NaN
-  })
-  return Math.round(used / 1e5) / 10
 }
 
 function times(rounds: number, work: () => unknown): Spread {

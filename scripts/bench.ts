@@ -8,6 +8,8 @@ import { startDemoShop } from '../demo-data/shop/server.ts'
 import { assess, calendarDate, deviceId, entryId, money, openBook, potId } from '../src/index.ts'
 import { openExtension } from '../tests/browser/extension.ts'
 import { goToCheckout, orderButton, panelOf, watchShops } from '../tests/browser/guarded-shop.ts'
+import { bookCosts } from './bench-book.ts'
+import { engineCosts } from './bench-engine.ts'
 import { pageCosts } from './bench-page.ts'
 import { readingCosts } from './bench-reading.ts'
 import { round, type Spread, spread } from './spread.ts'
@@ -27,6 +29,8 @@ const components = await presses('corvid', 'evening-piano:1', 'mouse')
 const byKey = await presses('fernhill', 'seed-mix:2,twine:1', 'Enter')
 const verdict = await roundTrips()
 const reading = await readingCosts()
+const searches = await engineCosts()
+const book = await bookCosts()
 const page = await pageCosts()
 const result = {
   what: 'Tillside: from the press of the shop’s button to the verdict',
@@ -39,6 +43,8 @@ const result = {
   ),
   click_to_verdict_limit: 16,
   reading,
+  searches,
+  book,
   script_time_of_a_page: page,
   script_time_limits: { plain_page_added: 2, checkout_added: 25 },
   panel_with_verdict_on_screen: { classic_form: classic.shown, web_components: components.shown },

@@ -24,7 +24,9 @@ const BUDGETS = [
   {
     what: 'reader with its largest lexicon, where a page may be a checkout',
     files: readerFiles,
-    most: 46_500,
+    // The goal is 45,000. About 4,000 above it are names of money in all languages, 1,500 the curtain and what else of the
+    // guard is needed only where there is a checkout.
+    most: 53_500,
     gzip: true,
   },
   { what: 'worker', files: ['dist/extension/worker.js'], most: 60_000, gzip: true },
@@ -53,7 +55,7 @@ function noClock() {
 /** What the README promises a developer: importing the package by its name gives the face, and its types resolve. */
 function libraryWorks() {
   const script =
-    "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'planFill', 'planSinking', 'withdrawalSlip', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
+    "import('tillside').then((t) => { for (const n of ['money', 'parsePrice', 'formatMoney', 'allocate', 'roundForCash', 'breakdown', 'openBook', 'append', 'balances', 'assess', 'payDates', 'planFill', 'planSinking', 'withdrawalSlip', 'readStatement', 'matchStatement', 'settle', 'review', 'readCheckout']) if (typeof t[n] !== 'function') throw new Error(n + ' is missing') })"
   const inNode = spawnSync(process.execPath, ['-e', script], { cwd: root, stdio: 'inherit' }).status === 0
   return tool('tsc', ['-p', 'tests/consumer/tsconfig.json']) && inNode
 }

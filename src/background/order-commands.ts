@@ -35,6 +35,7 @@ import type { Sender } from './sender.ts'
 import { forgetHeld, heldBy, noteHeld, noteSeen, seenIn } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
+import { stampToday } from './stamp.ts'
 import type { Kept } from './store.ts'
 
 /** Orders asked about at a shop, at most. */
@@ -165,7 +166,7 @@ export async function tag(context: Context, ask: Ask<'order.tag'>, sender: Sende
     if (whole.every((l) => l.amount === 0)) {
       return { change: { ledger }, answer: { kind: 'nothing-to-pay' } }
     }
-    const stamp = { id: ask.id, device: kept.head.device, date: today }
+    const stamp = stampToday(context, kept, book, ask.id)
     const asked = tagOrder(book, stamp, ask.order, purchase, ask.reason ?? undefined)
     if (asked.kind !== 'tagged' && asked.kind !== 'unchanged') {
       return { change: {}, answer: { kind: asked.kind, verdict: asked.verdict } }

@@ -1,13 +1,14 @@
-import { confirmOrder, findOrder, orderNumbered } from '../index.ts'
+import { confirmOrder, findOrder, monthOf, orderNumbered } from '../index.ts'
 import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { passOf } from './gate-mail.ts'
-import type { OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
+import type { HeldBecause, OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
 import { bringReader } from './reading-tab.ts'
 import type { Sender } from './sender.ts'
 import { heldBy, noteHeld, noteSeen } from './session.ts'
 import { originOf, shopOf } from './shop-host.ts'
 import { permitted } from './shops.ts'
+import { stampToday } from './stamp.ts'
 import type { Head } from './store.ts'
 
 /** Longer texts are no order numbers. */
@@ -56,7 +57,18 @@ export async function held(context: Context, ask: Ask<'page.held'>, sender: Shop
   const page: SeenPage = ask.page
   if (sender.frame === 0) await noteSeen(sender.tab, { ...place, page })
   await noteHeld(ask.nonce, { ...place, tab: sender.tab, gate: sender.frame, page, because: ask.because, frame: null })
+  await countHeld(context, ask.because)
   return {}
+}
+
+/** The month's review tells how often the guard held an order, and why. */
+async function countHeld(context: Context, because: HeldBecause): Promise<void> {
+  await context.keeper.write(({ head }, book) => {
+    const month = monthOf(context.today(book.household.timeZone), book.household.monthStartDay)
+    const before = head.held?.[month] ?? { untagged: 0, changed: 0, 'placed-before': 0 }
+    const held = { ...head.held, [month]: { ...before, [because]: before[because] + 1 } }
+    return { change: { ledger: { held } }, answer: null }
+  })
 }
 
 /** The gate let a tagged order through. */
@@ -96,10 +108,11 @@ export async function fought(context: Context, sender: Shop): Promise<Record<nev
  * before (the same page opened again) says nothing about the new one.
  */
 async function closeTheCircle(context: Context, shop: string, page: SeenPage): Promise<void> {
-  const { kept } = await context.keeper.ready()
-  if (!kept.head.tags[shop]?.placedAt) return
+  const before = await context.keeper.ready()
+  if (!before.kept.head.tags[shop]?.placedAt) return
   // An order number may be an old order's: all of the book is looked through.
-  await context.keeper.writeOnWhole(({ head }, book) => {
+  await context.keeper.writeOnWhole((kept, book) => {
+    const { head } = kept
     const { [shop]: tag, ...tags } = head.tags
     if (!tag || tag.placedAt === null) return { change: {}, answer: null }
     const number = page.orderNumber?.trim().slice(0, LONGEST_NUMBER) ?? ''
@@ -107,7 +120,7 @@ async function closeTheCircle(context: Context, shop: string, page: SeenPage): P
     if (known !== null && known !== tag.order) return { change: {}, answer: null }
     const isAsTagged = page.total === null || tag.read === null || sameAmount(page.total, tag.read)
     if (!isAsTagged || !findOrder(book, tag.order)) return { change: { ledger: { tags } }, answer: null }
-    const stamp = { id: context.newId(), device: head.device, date: context.today(book.household.timeZone) }
+    const stamp = stampToday(context, kept, book, context.newId())
     const said = confirmOrder(book, stamp, tag.order, { from: 'page', ...(number === '' ? {} : { number }) })
     return { change: { entries: said.kind === 'confirmed' ? [said.entry] : [], ledger: { tags } }, answer: null }
   })

@@ -97,6 +97,8 @@ export interface HouseholdView {
   readonly recent: readonly Entry[]
   /** The entry that undo takes back, or null. */
   readonly undoable: Entry | null
+  /** How often the guard held an order, by month and why. */
+  readonly held: Readonly<Record<string, Readonly<Record<HeldBecause, number>>>>
   /** Another number is another book: a restored one, or the demo after one's own. */
   readonly series: string
   /** Stretches of the book, of up to 128 entries, that could not be read. The figures are right all the same. */

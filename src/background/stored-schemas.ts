@@ -87,6 +87,8 @@ export const storedSegment = z.strictObject({
   digest: z.string(),
 })
 
+const heldCounts = z.strictObject({ untagged: whole, changed: whole, 'placed-before': whole })
+
 /** The head of the store: settings and workflow beside the book, its balances, and what the entries must add up to. */
 export const storedHead = z.strictObject({
   format: z.literal(2),
@@ -95,6 +97,8 @@ export const storedHead = z.strictObject({
   settings: householdSettings,
   watched: z.array(z.string()),
   tags: z.record(z.string(), openTag),
+  /** How often the guard held an order, by month and why. Absent where it never did. */
+  held: z.exactOptional(z.record(z.string(), heldCounts)),
   /** Which of the books that may lie side by side is the book. */
   series: whole,
   /** The place the next entry takes; places of a segment that was lost stay empty. */

@@ -24,6 +24,7 @@ export async function look(context: Context): Promise<Look> {
       unplaced: unplaced(book),
       recent: recentEntries(book),
       undoable: lastUndoable(book),
+      held: kept.head.held ?? {},
       series: `${kept.head.device}/${kept.head.series}`,
       gaps: new Set([...kept.head.gaps, ...gapsAtHand(kept)]).size,
       mended: kept.head.mended.map((m) => m.date),

@@ -44,8 +44,22 @@ export function openBook(household: Household, entries: Iterable<Entry>): Book {
   const log = newLog()
   const sums = new Float64Array(slots.size)
   // By id is by time made, so what an entry names (an order, a reversed entry) comes before it.
-  for (const entry of [...entries].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))) {
-    record(log, slots, sums, entry)
+  let waiting = [...entries].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+  while (waiting.length > 0) {
+    const early: Entry[] = []
+    let cause: unknown
+    for (const entry of waiting) {
+      try {
+        record(log, slots, sums, entry)
+      } catch (error) {
+        // Unless a clock went backwards, here or on another device: then what it names may follow.
+        if (!(error instanceof BookError && NAMES_ANOTHER.has(error.code))) throw error
+        early.push(entry)
+        cause ??= error
+      }
+    }
+    if (early.length === waiting.length) throw cause
+    waiting = early
   }
   return { household, length: log.entries.length, before: 0, sums, slots, log }
 }
@@ -172,6 +186,9 @@ export function sidesAt(book: Book, place: number): { cash: number; card: number
   const slot = COMMON.length + 3 * place
   return { cash: book.sums[slot] ?? 0, card: book.sums[slot + 1] ?? 0, held: book.sums[slot + 2] ?? 0 }
 }
+
+/** Refusals of an entry whose order or reversed entry is not there, or not yet. */
+const NAMES_ANOTHER: ReadonlySet<BookError['code']> = new Set(['unknown-order', 'unknown-entry'])
 
 /** Accounts every book has. */
 const COMMON = ['on-order', 'unplaced', 'outside', 'over-short', 'notes', 'world'] as const

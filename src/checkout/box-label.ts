@@ -108,7 +108,7 @@ function bestLabel(context: Context, nearestFirst: readonly Words[]): Label {
 function besideColumn(context: Context, box: Box, index: number): Label | null {
   const labels = box.first
   const values = labels?.next
-  if (!labels || !values || values.next || box.name === 'tr') return null
+  if (!labels || !values || values.next || box.name === 'tr' || labels.name === 'tr') return null
   const heads = childrenOf(labels)
   const cells = childrenOf(values)
   if (heads.length < 3 || heads.length !== cells.length || labels.name !== values.name) return null

@@ -46,11 +46,6 @@ export function isElement(node: unknown): node is Element {
   return isNode(node) && typeOf(node) === 1
 }
 
-/** Whether a node is a text node, in any realm. */
-export function isText(node: Node): node is Text {
-  return typeOf(node) === 3
-}
-
 /** The element's own name: `button`, `td`. */
 export function nameOf(element: Element): string {
   const own: unknown = element.localName
@@ -138,6 +133,18 @@ export function select(document: Document, selector: string, most: number): Elem
   for (const each of list) {
     if (found.length >= most) break
     if (isElement(each)) found.push(each)
+  }
+  return found
+}
+
+/** Elements of a document by their name, those with an attribute alone; quicker than a selector. At most `most`. */
+export function selectNamed(document: Document, name: string, withAttribute: string, most: number): Element[] {
+  const list = callNatural(document, 'getElementsByTagName', name)
+  const found: Element[] = []
+  if (!isObject(list) || !isIterable(list)) return found
+  for (const each of list) {
+    if (found.length >= most) break
+    if (isElement(each) && attribute(each, withAttribute) !== null) found.push(each)
   }
   return found
 }

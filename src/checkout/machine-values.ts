@@ -1,5 +1,5 @@
-import { attribute, isInput } from './dom.ts'
-import { type MachineMoney, markedIn, pick, readMicrodata } from './microdata.ts'
+import { attribute, isInput, selectNamed } from './dom.ts'
+import { type MachineMoney, MOST_MARKED, pick, readMicrodata } from './microdata.ts'
 import { describedIn, readRdfa } from './rdfa.ts'
 import type { EvidenceSource } from './reading.ts'
 import { amountOf, readStructured, type StructuredData } from './structured-money.ts'
@@ -29,7 +29,7 @@ export function readMachineValues(document: Document): MachineValues {
   const money: MachineMoney[] = []
   const orderNumbers: string[] = []
   const ordered: { name: string; quantity: number }[] = []
-  const scripts = pick(document, 'script[type]')
+  const scripts = named(document, 'script', 'type')
   for (const script of scripts) {
     if (!/^\s*application\/ld\+json\b/i.test(attribute(script, 'type') ?? '')) continue
     const data = readStructured(parseJson(script.textContent ?? ''))
@@ -38,11 +38,14 @@ export function readMachineValues(document: Document): MachineValues {
     orderNumbers.push(...data.orderNumbers)
     ordered.push(...data.ordered)
   }
-  const fields = pick(document, 'input[autocomplete]').filter(isInput)
+  const fields = named(document, 'input', 'autocomplete').filter(isInput)
   const tokens = fields.filter((field) => tokensOf(field).some((each) => TOKENS.test(each)))
-  const marked = markedIn(document)
-  const metas = pick(document, 'meta[content]')
-  const described = describedIn(document)
+  // One look over the page for both ways of marking; most pages have neither.
+  const stated = pick(document, '[itemscope], [itemprop], [typeof]')
+  const says = (name: string) => (element: Element) => attribute(element, name) !== null
+  const marked = stated.filter((element) => says('itemscope')(element) || says('itemprop')(element))
+  const metas = named(document, 'meta', 'content')
+  const described = stated.some(says('typeof')) ? describedIn(document) : []
   money.push(...readMicrodata(document, types, orderNumbers, marked), ...readRdfa(described, types, orderNumbers))
   money.push(...readMeta(metas, types), ...readTokens(tokens))
   return {
@@ -56,6 +59,10 @@ export function readMachineValues(document: Document): MachineValues {
   }
 }
 
+function named(document: Document, name: string, withAttribute: string): Element[] {
+  return selectNamed(document, name, withAttribute, MOST_MARKED)
+}
+
 function parseJson(text: string): unknown {
   if (text.length > LONGEST_JSON) return null
   try {
@@ -67,16 +74,16 @@ function parseJson(text: string): unknown {
 
 /** Price metadata of a product page. */
 function readMeta(metas: readonly Element[], types: Set<string>): MachineMoney[] {
-  const named = metas.map((meta) => ({
+  const stated = metas.map((meta) => ({
     name: attribute(meta, 'property') ?? attribute(meta, 'name') ?? '',
     content: attribute(meta, 'content')?.trim() ?? '',
     meta,
   }))
-  if (named.some(({ name, content }) => name === 'og:type' && content.startsWith('product'))) types.add('og:product')
-  const code = named.find(({ name }) => META_CURRENCY.test(name))?.content.toUpperCase() ?? null
+  if (stated.some(({ name, content }) => name === 'og:type' && content.startsWith('product'))) types.add('og:product')
+  const code = stated.find(({ name }) => META_CURRENCY.test(name))?.content.toUpperCase() ?? null
   const currency = code && /^[A-Z]{3}$/.test(code) ? code : null
   const money: MachineMoney[] = []
-  for (const { name, content, meta } of named) {
+  for (const { name, content, meta } of stated) {
     const found = META_AMOUNT.test(name) ? amountOf(content, currency) : null
     if (!found) continue
     money.push({

@@ -9,16 +9,17 @@ export interface MachineMoney extends StructuredMoney {
   readonly element: Element | null
 }
 
-const MOST_NODES = 4_000
+/** So many elements of a kind are looked at. */
+export const MOST_MARKED = 4_000
 
 const PROPERTIES = /^(?:price|lowPrice|highPrice|minPrice|maxPrice|totalPrice)$/
 
 export function pick(document: Document, selector: string): Element[] {
-  return select(document, selector, MOST_NODES)
+  return select(document, selector, MOST_MARKED)
 }
 
 /** Every element that says something in microdata. */
-export function markedIn(document: Document): Element[] {
+function markedIn(document: Document): Element[] {
   return pick(document, '[itemscope], [itemprop]')
 }
 

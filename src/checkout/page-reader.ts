@@ -33,9 +33,11 @@ const MOST_PENDING = 5_000
 const FEW = 50
 
 // Where pages write for machines; and what tells their language.
-const MACHINE = 'script[type], [itemscope], [itemprop], meta, input[autocomplete]'
+const MACHINE = 'script[type], [itemscope], [itemprop], [typeof], [property], meta, input[autocomplete]'
 const MACHINE_ATTRIBUTES: ReadonlySet<string> = new Set(
-  'type itemscope itemtype itemprop content property name value autocomplete lang xml:lang http-equiv'.split(' '),
+  'type itemscope itemtype itemprop typeof content property name value autocomplete lang xml:lang http-equiv'.split(
+    ' ',
+  ),
 )
 
 /**

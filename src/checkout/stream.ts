@@ -133,25 +133,37 @@ function readAlone(items: Item[], leaves: readonly Leaf[], index: number): void 
   if (!leaf) return
   const { box, line, cut } = leaf
   const { cell } = box
+  if (cut.like) {
+    const pattern = { box, line, spaced: leaf.spaced, text: cut.like.text, cut: cut.like.cut }
+    for (const item of readingOf(pattern))
+      if (item.kind === 'figure') items.push(placedAt(item, leaf, index, cut.like.number, leaf.text))
+    return
+  }
   if (!cut.tokens) {
     if (HAS_WORDS.test(leaf.text))
       items.push({ kind: 'words', text: leaf.text, notes: null, box, from: index, to: index, line, cell })
     return
   }
+  for (const item of readingOf(leaf)) {
+    if (item.kind === 'words')
+      items.push({ kind: 'words', text: item.text, notes: null, box, from: index, to: index, line, cell })
+    else items.push(placedAt(item, leaf, index, item.number, item.text))
+  }
+}
+
+/** What a leaf reads as alone, worked out once for each distinct text. */
+function readingOf(leaf: Leaf): readonly Item[] {
+  const { cut } = leaf
   if (!cut.alone) {
     const made: Item[] = []
     readTogether(made, [leaf], 0, 1)
     cut.alone = made
   }
-  for (const item of cut.alone) {
-    if (item.kind === 'words')
-      items.push({ kind: 'words', text: item.text, notes: null, box, from: index, to: index, line, cell })
-    else items.push(placedAt(item, leaf, index))
-  }
+  return cut.alone
 }
 
-function placedAt(figure: Figure, { box, line }: Leaf, index: number): Figure {
-  const { number, negative, marks, bare, text, alone, remark, about } = figure
+function placedAt(figure: Figure, { box, line }: Leaf, index: number, number: string, text: string): Figure {
+  const { negative, marks, bare, alone, remark, about } = figure
   const { cell, struck, hushed } = box
   return {
     kind: 'figure',

@@ -54,22 +54,23 @@ export const controlKinds: readonly ControlKind[] = [
 export function oncePerText<Value>(
   work: (text: string, words: Vocabulary) => Value,
 ): (text: string, words: Vocabulary) => Value {
-  const kept = new WeakMap<Vocabulary, Map<string, Value>>()
+  const kept = new WeakMap<Vocabulary, { known: Map<string, Value>; older: Map<string, Value> }>()
   return (text, words) => {
-    let known = kept.get(words)
-    if (!known || known.size > MOST_KEPT) {
-      known = new Map()
-      kept.set(words, known)
-    }
-    const before = known.get(text)
+    const own = kept.get(words) ?? { known: new Map<string, Value>(), older: new Map<string, Value>() }
+    kept.set(words, own)
+    const before = own.known.get(text)
     if (before !== undefined) return before
-    const value = work(text, words)
-    known.set(text, value)
+    if (own.known.size >= MOST_KEPT) {
+      own.older = own.known
+      own.known = new Map()
+    }
+    const value = own.older.get(text) ?? work(text, words)
+    own.known.set(text, value)
     return value
   }
 }
 
-const MOST_KEPT = 20_000
+const MOST_KEPT = 5_000
 
 const stageWords: readonly StageWords[] = ['thanks', 'history', 'checkout', 'cart']
 

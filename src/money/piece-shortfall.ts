@@ -93,7 +93,11 @@ function shareClosed(program: PieceProgram, options: ScarceOptions): ScarceAnswe
   const range = missing > 0 ? { least: 0, most: sizes, price: 0 } : { least: -sizes, most: 0, price: 0 }
   const easy = missing === 0 ? program : withRest(program, range, ENDLESS)
   const rough = missing === 0 ? null : roughStart(program, missing, options)
-  const first = sharePieces(easy, { start: startOf(easy, options.start) ?? startOf(easy, rough), ceiling })
+  const first = sharePieces(easy, {
+    start: startOf(easy, options.start) ?? startOf(easy, rough),
+    ceiling,
+    share: rough ? 0.6 : 1,
+  })
   if (first.counts) return scarce(program, first, first.counts, trivial, trivial)
 
   const dear = ceiling + 1

@@ -110,10 +110,10 @@ function prove({ program, priced, usual, best, ceiling, share }: Combining, from
   return atLeast
 }
 
-const ROUNDS = 40
+const ROUNDS = 30
 const PRICE_STEPS = 300_000
-const LOOK_STEPS = 300_000
-const PROOF_STEPS = 150_000
+const LOOK_STEPS = 120_000
+const PROOF_STEPS = 80_000
 const IMPROVE_STEPS = 100_000
 
 /** A running average of what each envelope takes. */

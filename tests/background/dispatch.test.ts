@@ -161,6 +161,15 @@ describe('who may ask what', () => {
 })
 
 describe('an order at a watched shop', () => {
+  it('is counted each time it is held, by month and why, for the review', async () => {
+    await hold('12.50')
+    await hold('12.50')
+    await shop('page.held', { nonce: NONCE, because: 'changed', page: page('13.00') })
+    const look = await own('book.look', {})
+    const counts = look.status === 'ready' ? Object.entries(look.view.held) : []
+    expect(counts).toEqual([[expect.stringMatching(/^\d{4}-\d{2}$/), { untagged: 2, changed: 1, 'placed-before': 0 }]])
+  })
+
   it('is held, tagged by its panel, passed by the gate, and seen through', async () => {
     expect(await shop('page.hello', {})).toMatchObject({ watched: true, pass: null, currency: 'CAD' })
     await hold('12.50')

@@ -208,6 +208,18 @@ describe('the life of an order', () => {
 })
 
 describe('taking back', () => {
+  it('is found although the clock went backwards in between, so that its id comes first', () => {
+    const book = bookWith(h, [['a', '10.00', '5.00']])
+    const spend = spendFrom(h, stamp(50), a, 'cash', cad('1.00'), 'x')
+    const back = reverse(append(book, spend), stamp(20), spend.id)
+    const held = holdOrder(book, stamp(60), order(1), one('a', '2.00'))
+    const charge = chargeOrder(append(book, held), stamp(30), order(1), cad('2.00'))
+    const all = [...entriesOf(book), spend, back, held, charge]
+    expect(toDecimal(potBalance(openBook(h, all), a).left)).toBe('13.00')
+    const without = all.filter((entry) => entry !== held)
+    expect(() => openBook(h, without)).toThrow(code('unknown-order'))
+  })
+
   it('reverses exactly, once, and never a reversal', () => {
     const book = bookWith(h, [['a', '10.00', '5.00']])
     const first = entryId(uuid(1))

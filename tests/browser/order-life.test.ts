@@ -1,3 +1,4 @@
+import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type DemoShop, expectedTotal, startDemoShop } from '../../demo-data/shop/server.ts'
@@ -175,5 +176,78 @@ describe('an order’s whole life in the browser', () => {
     await popup.getByRole('button', { name: 'No, let the hold go' }).click()
     await expect.poll(async () => (await figures('household')).held).toBe(before.held)
     await expect.poll(() => popup.getByRole('heading', { name: 'Did it go through?' }).count()).toBe(0)
+  })
+})
+
+/** What axe-core, the public reference of the machine-checkable part of WCAG 2.2, finds wrong. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source)
+  const run = `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
+    found.violations.map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`
+  return page.evaluate<string[]>(run)
+}
+
+async function isTooWide(page: Page): Promise<boolean> {
+  return page.evaluate(() => document.documentElement.scrollWidth > innerWidth)
+}
+
+describe('the pages of orders', () => {
+  it('have no fault axe can find, and fit a window of 320', async () => {
+    const page = await desk('#/orders')
+    await page.locator('.order-rows a').first().waitFor()
+    await page.locator('summary', { hasText: 'A charge nobody tagged' }).click()
+    await page.locator('summary', { hasText: 'How orders are held' }).click()
+    expect(await faults(page)).toEqual([])
+    await page.setViewportSize({ width: 320, height: 800 })
+    expect(await isTooWide(page)).toBe(false)
+    // The split one: two pots, items, a charge and what is held still.
+    await page.locator('.order-rows a', { hasText: 'Presents' }).first().click()
+    await page.locator('.story li').first().waitFor()
+    const shut = page.locator('.order-actions details:not([open]) > summary')
+    while ((await shut.count()) > 0) await shut.first().click()
+    expect([await faults(page), await isTooWide(page)]).toEqual([[], false])
+    await page.goto(extension.url('src/desk/desk.html#/renewals'))
+    await page.locator('.renewals li').first().waitFor()
+    await page.getByRole('button', { name: 'Add a renewal' }).click()
+    expect([await faults(page), await isTooWide(page)]).toEqual([[], false])
+  })
+
+  it('the split, the fields abroad and the question have no fault axe can find', async () => {
+    const page = await goToCheckout(extension, shop, 'fernhill', 'seed-mix:2,trowel:1')
+    const popup = await extension.popup(page)
+    await choosePot(popup, 'Household things')
+    await popup.getByRole('button', { name: 'Split over several pots' }).click()
+    await popup.locator('summary', { hasText: 'Estimate' }).click()
+    await popup.getByLabel('Instalments').fill('3')
+    await popup.locator('.reserve').waitFor()
+    expect([await faults(popup), await isTooWide(popup)]).toEqual([[], false])
+    await popup.close()
+    await page.goto(shop.url('fernhill', '/strange/abroad'))
+    const again = await extension.popup(page)
+    await again.getByLabel('CAD for 1 EUR').waitFor()
+    expect([await faults(again), await isTooWide(again)]).toEqual([[], false])
+  })
+
+  it('a renewal is added, looked ahead to, and ended', async () => {
+    const page = await desk('#/renewals')
+    await page.getByRole('button', { name: 'Add a renewal' }).click()
+    await page.getByRole('button', { name: 'Save' }).click()
+    await page.getByText('Give it a name.').waitFor()
+    await page.getByLabel('Name').fill('Choir scores')
+    await page.getByLabel('Amount, CAD').fill('30')
+    await page.getByLabel('Pot', { exact: true }).selectOption({ label: 'Piano lessons' })
+    await page.getByRole('button', { name: 'Save' }).click()
+    await page.locator('.renewals li', { hasText: 'Choir scores' }).waitFor()
+    // It is due today, and 41.20 less an order of 16.05 leaves too little for it.
+    const checkout = await goToCheckout(extension, shop, 'corvid', 'heron-waltz:2')
+    const popup = await extension.popup(checkout)
+    await choosePot(popup, 'Piano lessons')
+    await popup.getByText(/too little for Choir scores 30.00 on/).waitFor()
+    expect(await popup.locator('.verdict-warn').count()).toBe(1)
+    await page.locator('.renewals li', { hasText: 'Choir scores' }).getByRole('button', { name: 'It ended' }).click()
+    await page.locator('.renewals li', { hasText: 'Choir scores' }).getByText('Ended').waitFor()
+    await popup.reload()
+    await choosePot(popup, 'Piano lessons')
+    await popup.locator('.verdict-allow').waitFor()
   })
 })

@@ -165,7 +165,21 @@ describe('the store', () => {
       ])
       const saved = JSON.parse(await readFile(await download.path(), 'utf8'))
       expect(saved['tillside:head']).toEqual({ scribble: true })
-      expect(saved['tillside:entries:000001'].length).toBe(128)
+      expect(saved['tillside:1:000001'].entries.length).toBe(128)
+    }))
+
+  it('that lost a stretch of entries: the figures stand, it is said, and the household goes on', () =>
+    withDemo(async (extension) => {
+      const before = (await extension.book()).balances
+      const page = await extension.popup()
+      await page.evaluate(() => chrome.storage.local.remove('tillside:1:000001'))
+      await extension.stopWorker()
+      expect((await extension.book()).balances).toEqual(before)
+      const popup = await extension.popup()
+      await popup.getByText(words('gaps_one', { count: '1' })).waitFor()
+      await extension.ask('pay.add', { id: entryId(uuid(8)), amount: '1.00', date: (await extension.book()).today })
+      await extension.stopWorker()
+      expect((await extension.book()).gaps).toBe(1)
     }))
 
   it('emptied under a household is not taken for a new one', () =>

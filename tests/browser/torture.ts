@@ -2,6 +2,7 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { v7 } from 'uuid'
+import { seeded } from '../../demo-data/seeded.ts'
 import { calendarDate, type Entry, entryId, openBook, potId, sumsOf } from '../../src/index.ts'
 import { type Extension, openExtension } from './extension.ts'
 
@@ -34,7 +35,7 @@ export async function runTorture(options: {
   readonly seed: number
   readonly onKill?: (n: number) => void
 }): Promise<Torture> {
-  const random = randomFrom(options.seed)
+  const random = seeded(options.seed)
   const profile = await mkdtemp(join(tmpdir(), 'tillside-torture-'))
   const asked = new Set<string>()
   const acknowledged = new Set<string>()
@@ -144,17 +145,5 @@ async function killBrowser(profile: string): Promise<void> {
   for (const pid of (await readdir('/proc')).filter((name) => /^\d+$/.test(name))) {
     const line = await readFile(`/proc/${pid}/cmdline`, 'utf8').catch(() => '')
     if (line.includes(`--user-data-dir=${profile}`) && !line.includes('--type=')) process.kill(Number(pid), 'SIGKILL')
-  }
-}
-
-/** Numbers from 0 to 1 that are the same for the same seed (mulberry32, public domain). */
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let t = state
-    t = Math.imul(t ^ (t >>> 15), t | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296
   }
 }

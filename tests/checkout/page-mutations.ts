@@ -47,6 +47,8 @@ const PIECES = [
   '<h2>Checkout</h2>',
   '<dialog open>Total $1.00</dialog>',
   '<meta itemprop="price" content="5.00">',
+  '<div typeof="Order"><span property="totalPrice" content="20.00">$20.00</span><meta property="priceCurrency" content="USD"></div>',
+  '<script type="application/ld+json">{"@type":"Order","totalPrice":"12.50","priceCurrency":"USD"}</script>',
 ]
 
 const ATTRIBUTES: readonly (readonly [name: string, value: string])[] = [
@@ -72,6 +74,8 @@ const ATTRIBUTES: readonly (readonly [name: string, value: string])[] = [
   ['name', 'sum'],
   ['autocomplete', 'cc-number'],
   ['itemprop', 'price'],
+  ['typeof', 'Order'],
+  ['property', 'totalPrice'],
   ['lang', 'fr'],
   ['popover', ''],
   ['data-label', 'Total'],

@@ -1,5 +1,7 @@
 import { JSDOM } from 'jsdom'
 import { expect, it } from 'vitest'
+import { en } from '../../src/checkout/lexicon/en.ts'
+import { createPageReader } from '../../src/checkout/page-reader.ts'
 import { readCheckout } from '../../src/checkout/read-checkout.ts'
 
 // A browser reads such a page in some tens of milliseconds; jsdom's getters are many times slower, and the machines that
@@ -41,4 +43,32 @@ it('asks for the style of few elements only', () => {
   expect(reading.total).toEqual({ amount: '50.85', currency: 'CAD' })
   expect(asked).toBeGreaterThan(0)
   expect(asked).toBeLessThan(500)
+})
+
+it('looks again only at what changed: a re-read asks few elements anything, however large the page', () => {
+  const rows = Array.from({ length: 400 }, (_, index) => card(index + 1)).join('')
+  const { window } = new JSDOM(
+    `<html lang="en-CA"><body><ul>${rows}</ul><p>Order total: <strong>$50.85</strong></p><button>Place order</button></body></html>`,
+  )
+  const { document } = window
+  const reader = createPageReader(document)
+  const observer = new window.MutationObserver(() => {})
+  observer.observe(document, { childList: true, subtree: true, characterData: true, attributes: true })
+  let walked = 0
+  const ask = window.Element.prototype.hasAttributes
+  window.Element.prototype.hasAttributes = function () {
+    walked += 1
+    return ask.call(this)
+  }
+  const read = (): string | undefined => reader.read({ url: 'https://thimble.example/checkout' }, [en]).total?.amount
+  expect(read()).toBe('50.85')
+  expect(walked).toBeGreaterThan(2_000)
+
+  walked = 0
+  const sum = document.querySelector('strong')
+  if (sum) sum.textContent = '$61.20'
+  reader.changed(observer.takeRecords())
+  expect(read()).toBe('61.20')
+  expect(walked).toBeGreaterThan(0)
+  expect(walked).toBeLessThan(20)
 })

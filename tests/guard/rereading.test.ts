@@ -26,6 +26,9 @@ beforeAll(async () => {
     i18n: { getMessage: (key: string) => key },
   })
   globalThis.tillsideLexicons = [en]
+  draw('0.00')
+  // In the order of a page: the gate is there from the start, and makes sure that the reader's name is free.
+  await import('../../src/guard/gate.ts')
   await import('../../src/guard/reader.ts')
   const reader = globalThis.tillsideReader
   if (!reader) throw new Error('The reader did not come.')
@@ -36,8 +39,6 @@ beforeAll(async () => {
       return reader.seen(currency)
     },
   }
-  draw('0.00')
-  await import('../../src/guard/gate.ts')
   await vi.advanceTimersByTimeAsync(1_000)
   const style = window.getComputedStyle.bind(window)
   vi.spyOn(window, 'getComputedStyle').mockImplementation((element) => {

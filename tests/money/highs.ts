@@ -54,14 +54,3 @@ export class IntegerProgram {
 function sum(terms: readonly (readonly [number, string])[]): string {
   return terms.map(([factor, name]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${name}`).join(' ')
 }
-
-/** Numbers that look random and are the same on every run (mulberry32). */
-export function numbersFrom(seed: number): (least: number, most: number) => number {
-  let state = seed
-  return (least, most) => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return least + (((mixed ^ (mixed >>> 14)) >>> 0) % (most - least + 1))
-  }
-}

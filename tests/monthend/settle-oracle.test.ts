@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { type PotId, potId } from '../../src/book/index.ts'
 import { ofMinor } from '../../src/money/money.ts'
 import { settle } from '../../src/monthend/index.ts'
-import { IntegerProgram, numbersFrom } from '../money/highs.ts'
+import { IntegerProgram } from '../money/highs.ts'
+import { numbersFrom } from '../money/numbers.ts'
 
 interface Case {
   readonly denominations: readonly number[]

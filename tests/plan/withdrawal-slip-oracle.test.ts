@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { potId } from '../../src/book/index.ts'
 import { ofMinor } from '../../src/money/money.ts'
 import { type PieceWish, type WithdrawalSlip, withdrawalSlip } from '../../src/plan/index.ts'
-import { IntegerProgram, numbersFrom } from '../money/highs.ts'
+import { IntegerProgram } from '../money/highs.ts'
+import { numbersFrom } from '../money/numbers.ts'
 
 type Wish = 'usual' | { readonly upTo: number } | { readonly from: number }
 

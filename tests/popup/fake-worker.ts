@@ -330,6 +330,7 @@ function viewOf(book: Book, worker: FakeWorker): HouseholdView {
     unplaced: unplaced(book),
     recent: standing.slice(-12).reverse(),
     undoable: lastUndoable(book),
+    held: {},
     series: worker.device,
     gaps: 0,
     mended: [],

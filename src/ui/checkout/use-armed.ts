@@ -41,6 +41,21 @@ function whenCovered(signal: AbortSignal, tell: (covered: boolean) => void): voi
     const last = entries.at(-1)
     if (last && 'isVisible' in last) tell(last.isVisible === false)
   }, options)
-  observer.observe(document.documentElement)
-  signal.addEventListener('abort', () => observer.disconnect())
+  const pane = paneOverAll()
+  observer.observe(pane)
+  signal.addEventListener('abort', () => {
+    observer.disconnect()
+    pane.remove()
+  })
+}
+
+/**
+ * A pane of nothing over what is seen of this page. The page itself will not do: once it is scrolled a part of it lies out
+ * of sight, and the browser never says again that all of it is seen.
+ */
+function paneOverAll(): HTMLElement {
+  const pane = document.createElement('div')
+  pane.className = 'pane-over-all'
+  document.body.append(pane)
+  return pane
 }

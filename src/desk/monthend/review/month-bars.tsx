@@ -1,6 +1,6 @@
 import type { Picture } from '../../../monthend/review.ts'
 import { amountText } from '../../../ui/money-text.ts'
-import { monthText } from '../../../ui/month-text.ts'
+import { monthShort, monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
 
 const WIDTH = 640
@@ -35,7 +35,7 @@ export function MonthBars({ picture }: { picture: Picture }) {
               <rect class="bar-card" x={x} y={base - cash - card} width={bar} height={card} />
               <path class="bar-budget" d={`M${x - 6} ${budget}h${bar + 12}`} />
               <text x={x + bar / 2} y={HEIGHT - 6} text-anchor="middle">
-                {p.month.slice(5)}
+                {monthShort(p.month)}
               </text>
             </g>
           )

@@ -9,6 +9,7 @@ import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PageProps } from '../../pages.ts'
 import { linkTo } from '../../place.ts'
+import { HeldList } from './held-list.tsx'
 import { MonthBars } from './month-bars.tsx'
 import { ReviewTable } from './review-table.tsx'
 import { WentAheadList } from './went-ahead-list.tsx'
@@ -76,6 +77,7 @@ export function ReviewPage({ rest }: PageProps) {
         {picture && <MonthBars picture={picture} />}
       </section>
       <WentAheadList found={found} />
+      <HeldList month={month} />
     </>
   )
 }
