@@ -217,8 +217,12 @@ const special: Readonly<Record<string, Attack>> = {
     },
   },
   'guesses the panel’s address': {
-    // By the keyboard: Chromium delivers no click while the frames it refused are being drawn, not to the page either.
-    act: ({ page }) => focusAndPress(page, '#press', 'Enter'),
+    // Chromium delivers no press, not to the page either, until the frames it refused have been drawn.
+    act: async (bout) => {
+      await bout.page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))))
+      await bout.page.screenshot()
+      await press(bout)
+    },
     after: async ({ page, browser }) => {
       expect(await learnt(page)).toEqual(['refused', 'refused'])
       for (const frame of page.frames()) {
