@@ -1,4 +1,4 @@
-// npm run torture:guard [runs]: builds, then tries to order past the guard over and over (see torture-guard.ts).
+// npm run torture:guard [-- runs [seed]]: builds, then tries to order past the guard over and over (see torture-guard.ts).
 import { buildAll, ensureChromium, ensureFirefox, ensurePackages, root, run } from './set-up.mjs'
 
 ensurePackages()

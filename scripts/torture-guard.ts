@@ -5,6 +5,7 @@ import { openBrowser } from '../tests/browser/both.ts'
 import { runGuardTorture } from '../tests/browser/torture-guard.ts'
 
 const RUNS = Number(process.argv[2] ?? 1000)
+const SEED = Number(process.argv[3] ?? 20_261_125)
 const shop = await startHostileShop(ways)
 const outcomes = []
 for (const [name, share] of [
@@ -12,7 +13,7 @@ for (const [name, share] of [
   ['Firefox', 0.3],
 ] as const) {
   const browser = await openBrowser(name, shop.origin)
-  const outcome = await runGuardTorture(browser, shop, { runs: Math.round(RUNS * share), seed: 1_000 + RUNS })
+  const outcome = await runGuardTorture(browser, shop, { runs: Math.round(RUNS * share), seed: SEED })
   outcomes.push({ browser: name, version: browser.version, ...outcome })
   await browser.close()
 }

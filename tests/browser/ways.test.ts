@@ -3,6 +3,7 @@ import { type HostileShop, startHostileShop } from '../../demo-data/shop/hostile
 import { ways } from '../../demo-data/shop/hostile/ways.ts'
 import { type Driven, openBrowser } from './both.ts'
 import { chosen } from './chosen.ts'
+import { click } from './hand.ts'
 import { isCurtained } from './panel.ts'
 import { waysTable } from './ways-table.ts'
 
@@ -127,5 +128,32 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
     await expect.poll(() => shop.orders().length).toBe(1)
     await page.evaluate(() => fetch('/slow')).catch(() => undefined)
     expect(shop.orders().length).toBe(1)
+  })
+
+  it('a page kept for going back knows of no tag that is gone', async () => {
+    shop.clear()
+    await browser.forgetTags()
+    const page = await browser.open(shop.url('click fetch'))
+    await expect.poll(() => browser.seen(page)).not.toBeNull()
+    await browser.tag(page)
+    await page.goto(shop.url('link'))
+    await browser.forgetTags()
+    await browser.clearHeld()
+    await page.goBack()
+    await click(page)
+    await expect.poll(async () => (await browser.held()) + shop.orders().length).toBeGreaterThan(0)
+    expect(shop.orders()).toEqual([])
+  })
+
+  it('a page drawn ahead is guarded once it is gone to', async () => {
+    shop.clear()
+    await browser.clearHeld()
+    const page = await browser.open(shop.url('drawn ahead'))
+    // Browsers that draw nothing ahead go there the usual way.
+    await Promise.all([page.waitForNavigation(), click(page, '#go')])
+    await expect.poll(() => browser.seen(page)).not.toBeNull()
+    await click(page)
+    await expect.poll(async () => (await browser.held()) + shop.orders().length).toBeGreaterThan(0)
+    expect(shop.orders()).toEqual([])
   })
 })

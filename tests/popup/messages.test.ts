@@ -15,7 +15,7 @@ function sources(folder: string, ending: RegExp): { path: string; text: string }
 }
 
 const pages = ['popup', 'src/ui', 'src/guard', 'src/desk'].flatMap((folder) => sources(folder, /\.tsx?$/))
-const all = pages.map((p) => p.text).join('\n')
+const all = [...pages, ...sources('src/background', /\.ts$/)].map((p) => p.text).join('\n')
 const manifest = readFileSync(new URL('manifest.json', root), 'utf8')
 const keys = Object.keys(messages)
 

@@ -225,6 +225,11 @@ ${onPress('click')}`,
   document.querySelector('#press').addEventListener('click', () => order())
 })`,
   },
+  'drawn ahead': {
+    bare: true,
+    body: `<script type="speculationrules">{"prerender":[{"urls":["/checkout/click%20fetch"],"eagerness":"immediate"}]}</script>
+<a id="go" href="/checkout/click%20fetch">Go to the checkout</a>`,
+  },
   'payment sheet': {
     body: '<button type="button" id="press">Pay now</button>',
     script: `${onPress(
