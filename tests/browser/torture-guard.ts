@@ -24,6 +24,8 @@ export function randomFrom(seed: number): () => number {
 }
 
 const LATEST_MS = 900
+/** Longer than any page's own timer. */
+const LONGEST_MS = 3_000
 
 /**
  * Tries to order in random ways, from the moment a page is there to most of a second later, now and then twice, or with the
@@ -52,9 +54,14 @@ export async function runGuardTorture(
     await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), delay)
     await way.act(page, browser.name).catch(() => undefined)
     if (random() < 0.3) await way.act(page, browser.name).catch(() => undefined)
-    // What comes of it is known once the page was at rest for longer than its own timers take.
-    const rest = way.page.includes('timer') || way.page.includes('root ') ? 1800 : 350
-    await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), rest).catch(() => undefined)
+    // Something comes of it soon, or nothing does; then what was sent late has its time to arrive.
+    for (
+      const until = Date.now() + LONGEST_MS;
+      Date.now() < until && (await browser.held()) + shop.orders().length === 0;
+    ) {
+      await page.evaluate(() => fetch('/slow')).catch(() => undefined)
+    }
+    await page.evaluate(() => fetch('/slow')).catch(() => undefined)
     if (shop.orders().length > 0) unheld.push(`run ${n}: ${name} after ${delay} ms`)
     else if ((await browser.held()) > 0) held++
     else nothing++

@@ -20,7 +20,7 @@ const IN_FIREFOX = [
   'Space on the button',
   'access key',
   'Enter where there is no button',
-  'label',
+  'a label of the button',
   'submit()',
   'submit() by GET',
   'submit() into a frame',
