@@ -54,19 +54,23 @@ export function createPageReader(document: Document): PageReader {
   let kept: Kept | null = null
   let pending: Changed[] = []
   let thorough = false
+  function read(options: ReadOptions, lexicons: readonly Lexicon[]): CheckoutReading {
+    const isAgain = kept !== null
+    try {
+      kept = kept ? renewed(document, kept, { records: pending, thorough }, cuts) : readAnew(document, cuts)
+      pending = []
+      thorough = false
+      return readGround({ document, options, sight: createSight(), ...kept }, lexicons)
+    } catch (error) {
+      kept = null
+      // What was kept may hold parts that are gone for good (a frame's document): then the page is read anew.
+      if (isAgain) return read(options, lexicons)
+      // A page can be hostile or broken in ways nobody has thought of; the guard must go on with "not known".
+      return nothingRead(error)
+    }
+  }
   return {
-    read(options, lexicons) {
-      try {
-        kept = kept ? renewed(document, kept, { records: pending, thorough }, cuts) : readAnew(document, cuts)
-        pending = []
-        thorough = false
-        return readGround({ document, options, sight: createSight(), ...kept }, lexicons)
-      } catch (error) {
-        kept = null
-        // A page can be hostile or broken in ways nobody has thought of; the guard must go on with "not known".
-        return nothingRead(error)
-      }
-    },
+    read,
     changed(records) {
       if (!kept) return
       if (pending.length + records.length > MOST_PENDING) kept = null
