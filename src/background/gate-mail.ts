@@ -1,6 +1,19 @@
 import browser from 'webextension-polyfill'
-import type { OpenTag, Pass, ToGate } from './protocol.ts'
+import type { CurtainTexts, OpenTag, Pass, ToGate } from './protocol.ts'
 import { tabsOf } from './shops.ts'
+
+/** The curtain's words, for the gate to keep. */
+export function curtainTexts(): CurtainTexts {
+  const text = (key: string): string => browser.i18n.getMessage(`curtain_${key}`)
+  return {
+    label: text('label'),
+    no_answer: text('no_answer'),
+    gone: text('gone'),
+    no_panel: text('no_panel'),
+    back: text('back'),
+    go_on: text('go_on'),
+  }
+}
 
 /** What the gate may know of a tag. */
 export function passOf(tag: OpenTag | undefined): Pass | null {

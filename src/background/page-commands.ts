@@ -1,7 +1,7 @@
 import { confirmOrder, findOrder, monthOf, orderNumbered } from '../index.ts'
 import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
-import { passOf } from './gate-mail.ts'
+import { curtainTexts, passOf } from './gate-mail.ts'
 import type { HeldBecause, OpenTag, PageCommands, Pass, SeenPage } from './protocol.ts'
 import { bringReader } from './reading-tab.ts'
 import type { Sender } from './sender.ts'
@@ -23,12 +23,17 @@ const SAME_ORDER_MS = 12 * 3_600_000
 /** A page of a watched shop starts its gate. */
 export async function hello(context: Context, sender: Shop): Promise<PageCommands['page.hello']['answer']> {
   const held = await context.keeper.look()
-  if (held.status !== 'ready') return { watched: false, pass: null, currency: '' }
+  if (held.status !== 'ready') return { watched: false, pass: null, currency: '', texts: curtainTexts() }
   const { kept, book } = await context.keeper.ready()
   const place = await watchedPlace(kept.head, sender)
-  if (!place) return { watched: false, pass: null, currency: '' }
+  if (!place) return { watched: false, pass: null, currency: '', texts: curtainTexts() }
   if (sender.frame === 0) await showBadge(sender.tab, book, place.shop)
-  return { watched: true, pass: await freshPass(context, place.shop), currency: book.household.currency }
+  return {
+    watched: true,
+    pass: await freshPass(context, place.shop),
+    currency: book.household.currency,
+    texts: curtainTexts(),
+  }
 }
 
 /** Brings the reader into the page, or into the frame that asks. */

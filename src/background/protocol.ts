@@ -344,7 +344,10 @@ export interface Pass {
 
 /** Commands of the gate on a watched shop. They carry what a page could see anyway, and get no figures back. */
 export interface PageCommands {
-  'page.hello': { ask: Record<never, never>; answer: { watched: boolean; pass: Pass | null; currency: string } }
+  'page.hello': {
+    ask: Record<never, never>
+    answer: { watched: boolean; pass: Pass | null; currency: string; texts: CurtainTexts }
+  }
   'page.bring-reader': { ask: Record<never, never>; answer: Record<never, never> }
   'page.seen': { ask: { page: SeenPage }; answer: Record<never, never> }
   'page.held': { ask: { nonce: string; because: HeldBecause; page: SeenPage }; answer: Record<never, never> }
@@ -353,6 +356,19 @@ export interface PageCommands {
   /** Whether the panel that holds an order under this nonce has been drawn. */
   'page.panel': { ask: { nonce: string }; answer: { isUp: boolean } }
   'page.fought': { ask: Record<never, never>; answer: Record<never, never> }
+}
+
+/**
+ * What the curtain says, in the person's language. Told by the worker: looking words up costs a page tens of milliseconds in
+ * Chromium, and an extension that was updated or removed cannot look them up any more.
+ */
+export interface CurtainTexts {
+  readonly label: string
+  readonly no_answer: string
+  readonly gone: string
+  readonly no_panel: string
+  readonly back: string
+  readonly go_on: string
 }
 
 /** What the worker tells the gate. */

@@ -1,5 +1,5 @@
-import type guardTexts from '../locales/en/guard.json'
-import { api, keepOut } from './engine.ts'
+import type { CurtainTexts } from '../background/protocol.ts'
+import { keepOut } from './engine.ts'
 
 /*
  * The curtain in front of the shop: a modal dialog in a closed shadow root, with our panel in a frame of the extension's
@@ -20,16 +20,6 @@ export interface Curtain {
   focus(): void
   /** Looks whether the curtain can be seen, and shows it again when it cannot. */
   check(): void
-}
-
-// An updated or removed extension cannot look its words up any more, so they are fetched while it can.
-const texts = {
-  label: message('curtain_label'),
-  no_answer: message('curtain_no_answer'),
-  gone: message('curtain_gone'),
-  no_panel: message('curtain_no_panel'),
-  back: message('curtain_back'),
-  goOn: message('curtain_go_on'),
 }
 
 /** A press sooner than this after the curtain rose was meant for the page. */
@@ -54,10 +44,16 @@ const HOST = 'all:initial;display:block'
 /**
  * Draws the curtain over a document.
  *
+ * @param text what it says, in the person's language
  * @param goOn called when the person lets the order go without an answer
  * @param lost called when the page took the curtain away or would not let it be seen; the page is then free again
  */
-export function drawCurtain(over: Document, goOn: () => void, lost: () => void): Curtain {
+export function drawCurtain(
+  over: Document,
+  text: (key: keyof CurtainTexts) => string,
+  goOn: () => void,
+  lost: () => void,
+): Curtain {
   const before = deepFocus(over)
   // A page can hide the document's methods behind elements of that name, never those of a new element.
   const make = (name: 'div' | 'dialog' | 'iframe' | 'p' | 'button'): HTMLElement =>
@@ -67,7 +63,7 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
   style(host, HOST)
   const inside = host.attachShadow({ mode: 'closed' })
   const dialog = make('dialog') as HTMLDialogElement
-  dialog.setAttribute('aria-label', texts.label)
+  dialog.setAttribute('aria-label', text('label'))
   style(dialog, FILL)
   inside.append(dialog)
   Document.prototype.querySelector.call(over, ':root')?.append(host)
@@ -131,10 +127,10 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
     dialog.replaceChildren(made)
   }
 
-  function button(text: string, press: () => void): HTMLElement {
+  function button(says: string, press: () => void): HTMLElement {
     const shownAt = performance.now()
     const made = make('button')
-    made.textContent = text
+    made.textContent = says
     style(made, BUTTON)
     made.addEventListener('click', (event) => {
       if (event.isTrusted && performance.now() - shownAt > SETTLE_MS) press()
@@ -146,7 +142,7 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
     frame(url) {
       const frame = make('iframe') as HTMLIFrameElement
       frame.src = url
-      frame.title = texts.label
+      frame.title = text('label')
       frame.allow = ''
       style(frame, FRAME)
       fill(frame)
@@ -158,9 +154,9 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
       style(box, BOX)
       const sentence = make('p')
       style(sentence, 'margin:0')
-      sentence.textContent = texts[what]
-      const back = button(texts.back, close)
-      const on = button(texts.goOn, () => {
+      sentence.textContent = text(what)
+      const back = button(text('back'), close)
+      const on = button(text('go_on'), () => {
         goOn()
         close()
       })
@@ -180,10 +176,6 @@ export function drawCurtain(over: Document, goOn: () => void, lost: () => void):
     },
     check,
   }
-}
-
-function message(key: keyof typeof guardTexts): string {
-  return api.i18n.getMessage(key)
 }
 
 /** The element that has the keyboard, also inside shadow roots. */

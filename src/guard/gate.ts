@@ -1,6 +1,5 @@
-import type { HeldBecause, PageCommands, Pass, Reply, SeenPage, ToGate } from '../background/protocol.ts'
+import type { CurtainTexts, HeldBecause, PageCommands, Pass, Reply, SeenPage, ToGate } from '../background/protocol.ts'
 import { mayBeCheckout } from '../checkout/may-be-checkout.ts'
-import type guardTexts from '../locales/en/guard.json'
 import type { Curtain } from './curtain.ts'
 import { api, rootIn, seeClosedRoots } from './engine.ts'
 import './reader-global.ts'
@@ -42,6 +41,7 @@ const isTop = seat === window
 
 let watched = true
 let currency = ''
+let texts: CurtainTexts | null = null
 let pass: Pass | null = null
 let letThrough: { read: SeenPage['total']; at: number } | null = null
 let waivedUntil = 0
@@ -55,10 +55,6 @@ let first: { url: string; may: boolean } | null = null
 let lastForm: HTMLFormElement | null = null
 let heard: Element | null = null
 let restTimer: ReturnType<typeof setTimeout> | undefined
-
-// An updated or removed extension cannot look its words up any more, so they are fetched while it can.
-const noAnswer = message('curtain_no_answer')
-const gone = message('curtain_gone')
 
 const ORDERS = ['click', 'auxclick', 'submit'] as const
 const PRESSES = [
@@ -125,7 +121,7 @@ function back(event: PageTransitionEvent): void {
 async function hello(): Promise<void> {
   const answer = await send('page.hello', {})
   if (!answer) return
-  ;({ watched, currency, pass } = answer)
+  ;({ watched, currency, pass, texts } = answer)
   lookSoon()
 }
 
@@ -264,7 +260,7 @@ function raise(page: SeenPage): void {
   const nonce = Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('')
   // Told before anything is drawn: the worker weighs the order while the curtain rises.
   const told = send('page.held', { nonce, because: because(page), page })
-  const raised = globalThis.tillsideReader?.drawCurtain(seat.document, waive, () => {
+  const raised = globalThis.tillsideReader?.drawCurtain(seat.document, say, waive, () => {
     if (++lost < MOST_LOST) setTimeout(raise, DRAW_EVERY_MS, page)
     // Where the page cannot reach: on the toolbar.
     else void send('page.fought', {})
@@ -307,7 +303,7 @@ function holdUntilRead(event: Event, form?: HTMLFormElement): void {
   void bring().then(() => {
     if (!globalThis.tillsideReader) {
       // Neither reader nor curtain can come: a plain question of the browser's own.
-      if (!confirm(api.runtime?.id ? noAnswer : gone)) return
+      if (!confirm(say(api.runtime?.id ? 'no_answer' : 'gone'))) return
       waive()
     }
     if (form) HTMLFormElement.prototype.submit.call(form)
@@ -398,6 +394,7 @@ async function send<C extends keyof PageCommands>(
   }
 }
 
-function message(key: keyof typeof guardTexts): string {
-  return api.i18n.getMessage(key)
+/** The worker's words, or looked up where it never said one. */
+function say(key: keyof CurtainTexts): string {
+  return texts?.[key] ?? api.i18n.getMessage(`curtain_${key}`)
 }
