@@ -20,7 +20,10 @@ const manifest = readFileSync(new URL('manifest.json', root), 'utf8')
 const keys = Object.keys(messages)
 
 /** Keys made at run time, such as t(`kind_${value}`): what stands before and after the part that varies. */
-const made = [...all.matchAll(/\b(?:tn?|getMessage)\(\s*`(\w*)\$\{[^`]*\}(\w*)`/g)].map(([, start = '', end = '']) => ({ start, end }))
+const made = [...all.matchAll(/\b(?:tn?|getMessage)\(\s*`(\w*)\$\{[^`]*\}(\w*)`/g)].map(([, start = '', end = '']) => ({
+  start,
+  end,
+}))
 
 describe('the texts', () => {
   it('every text that is asked for is there', () => {
