@@ -101,14 +101,21 @@ async function lexicons() {
 /** The browser wants one message file per language: ours of every domain, and the sentences of the engine. */
 async function messages() {
   const { englishSentences } = await import(`${next}/library/book/sentences.en.js`)
-  const texts = {}
-  for (const name of await readdir(at('src/locales/en'))) {
-    Object.assign(texts, JSON.parse(await readFile(at(`src/locales/en/${name}`), 'utf8')))
-  }
   const { planSentences } = await import(`${next}/library/plan/sentences.en.js`)
-  for (const [key, message] of Object.entries({ ...englishSentences, ...planSentences })) texts[key] = { message }
-  await mkdir(`${out}/_locales/en`, { recursive: true })
-  await json(`${out}/_locales/en/messages.json`, texts)
+  for (const language of await readdir(at('src/locales'))) {
+    const texts = {}
+    for (const name of await readdir(at(`src/locales/${language}`))) {
+      Object.assign(texts, JSON.parse(await readFile(at(`src/locales/${language}/${name}`), 'utf8')))
+    }
+    // English, the engine's own language, has its sentences there; the others in `sentences.json`.
+    if (language === 'en') {
+      for (const [key, message] of Object.entries({ ...englishSentences, ...planSentences })) texts[key] = { message }
+    }
+    // Browsers write a region with an underscore: pt_BR.
+    const folder = `${out}/_locales/${language.replace('-', '_')}`
+    await mkdir(folder, { recursive: true })
+    await json(`${folder}/messages.json`, texts)
+  }
 }
 
 /** No headless browser can answer a permission prompt, so the demo's manifest holds the loopback shops from the start. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { currencyCodes } from '../../src/money/currency.ts'
 import { ask } from '../../src/ui/ask.ts'
-import { locale } from '../../src/ui/browser.ts'
+import { browserLanguage, locale } from '../../src/ui/browser.ts'
 import { useDrafts } from '../../src/ui/draft.ts'
 import { errorText } from '../../src/ui/error-text.ts'
 import { SelectField } from '../../src/ui/field.tsx'
@@ -108,7 +108,7 @@ export function FirstRun({ onDone }: { onDone: () => Promise<void> }) {
 function beginning(): FirstRunDraft {
   const pots = suggestedPots().slice(0, TICKED_AT_START)
   return {
-    currency: currencyOfLocale(locale()),
+    currency: currencyOfLocale(browserLanguage()),
     rhythm: 'none',
     nextPay: '',
     otherDay: '',

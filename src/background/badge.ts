@@ -1,5 +1,6 @@
 import browser from 'webextension-polyfill'
 import { type Book, findPot, formatMoney, type Money, minorDigits, potBalance, potsForShop } from '../index.ts'
+import { locale } from '../ui/locale.ts'
 
 /**
  * Shows, on the toolbar button of a shop's tab, what is left in the pot this shop's orders usually go to. A shop no
@@ -9,13 +10,12 @@ export async function showBadge(tab: number, book: Book, shop: string): Promise<
   const pot = potsForShop(book, shop).find((p) => p.usedHere > 0)?.pot
   const left = pot === undefined ? null : potBalance(book, pot).left
   const name = pot === undefined ? '' : findPot(book.household, pot).name
-  const locale = browser.i18n.getUILanguage()
   await Promise.all([
     browser.action.setBadgeText({ tabId: tab, text: left ? badgeText(left) : '' }),
     browser.action.setBadgeBackgroundColor({ tabId: tab, color: left && left.minor < 0 ? '#9c3428' : '#4a2b52' }),
     browser.action.setTitle({
       tabId: tab,
-      title: left ? `${name}: ${formatMoney(left, locale)}` : browser.i18n.getMessage('extension_name'),
+      title: left ? `${name}: ${formatMoney(left, locale())}` : browser.i18n.getMessage('extension_name'),
     }),
   ]).catch(() => undefined) // The tab may have gone.
 }

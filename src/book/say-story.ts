@@ -4,6 +4,7 @@ import { calendarDate, isCalendarDate, sayDate } from './calendar-date.ts'
 import { findPot, type Household } from './household.ts'
 import type { StoryCode, StoryLine } from './order-story.ts'
 import { englishSpeech, fillIn, type SentenceKey, type Speech } from './say.ts'
+import { sayList } from './set-apart.ts'
 
 const SENTENCE: Record<StoryCode, SentenceKey> = {
   tagged: 'story_tagged',
@@ -75,7 +76,7 @@ function linesText(household: Household, line: StoryLine, speech: Speech): strin
     const { name } = findPot(household, pot)
     return used.length === 1 ? name : `${name} ${formatAmount(ofMinor(household.currency, amount), speech.locale)}`
   })
-  return new Intl.ListFormat(speech.locale, { type: 'conjunction' }).format(parts)
+  return sayList(parts, speech.locale)
 }
 
 function daysText(days: string, speech: Speech): string {
@@ -83,7 +84,7 @@ function daysText(days: string, speech: Speech): string {
     .split(' ')
     .filter(isCalendarDate)
     .map((day) => sayDate(calendarDate(day), speech.locale))
-  return new Intl.ListFormat(speech.locale, { type: 'conjunction' }).format(said)
+  return sayList(said, speech.locale)
 }
 
 /** The household's own currency goes without its sign, another one is named. */

@@ -4,6 +4,7 @@ import type { Reason } from './assess.ts'
 import { sayDate } from './calendar-date.ts'
 import { findPot, type Household } from './household.ts'
 import { englishSentences } from './sentences.en.ts'
+import { sayList, setApart } from './set-apart.ts'
 
 /** Keys of the sentences a verdict is told in. */
 export type SentenceKey = keyof typeof englishSentences
@@ -75,10 +76,13 @@ function sayAhead(reason: Reason, speech: Speech): string {
       date: sayDate(due.date, speech.locale),
     }),
   )
-  return new Intl.ListFormat(speech.locale, { type: 'conjunction' }).format(said)
+  return sayList(said, speech.locale)
 }
 
-/** Puts values into a sentence's `{names}`. A name without a value stays as it is, so that a gap is seen. */
+/**
+ * Puts values into a sentence's `{names}`; in a sentence that runs right to left each is set apart. A name without a value
+ * stays as it is, so that a gap is seen.
+ */
 export function fillIn(sentence: string, values: Readonly<Record<string, string>>): string {
-  return sentence.replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole)
+  return sentence.replace(/\{(\w+)\}/g, (whole, name: string) => setApart(values[name] ?? whole, sentence))
 }

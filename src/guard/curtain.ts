@@ -151,6 +151,8 @@ export function drawCurtain(
     },
     say(what) {
       const box = make('div')
+      // The page's own direction would come in: neither `all` nor a shadow root keeps it out.
+      box.dir = 'auto'
       style(box, BOX)
       const sentence = make('p')
       style(sentence, 'margin:0')

@@ -58,7 +58,7 @@ function sayReason(household: Household, { reason, wants }: FillLine, speaker: S
         wants: speaker.amount(wants),
         budget: speaker.amount(reason.budget),
         filled: speaker.amount(reason.filled),
-        pays: String(reason.paysLeft),
+        pays: speaker.number(reason.paysLeft),
       })
     case 'goal':
       return speaker.count('plan_why_goal', reason.paysLeft, {
@@ -67,7 +67,7 @@ function sayReason(household: Household, { reason, wants }: FillLine, speaker: S
         target: speaker.amount(reason.target),
         due: speaker.day(reason.due),
         in: speaker.amount(reason.in),
-        pays: String(reason.paysLeft),
+        pays: speaker.number(reason.paysLeft),
       })
     case 'goal-reached':
     case 'goal-overdue':
@@ -81,11 +81,11 @@ function sayReason(household: Household, { reason, wants }: FillLine, speaker: S
     case 'reserve':
     case 'reserve-reached': {
       const { need } = reason
-      const values = { need: of(need.amount), count: String(need.months) }
+      const values = { need: of(need.amount), count: speaker.number(need.months) }
       return speaker.say(reason.code === 'reserve' ? 'plan_why_reserve' : 'plan_why_reserve_reached', {
         rate: speaker.rate(reason.amount, household),
         target: speaker.amount(reason.target),
-        months: String(reason.months),
+        months: speaker.number(reason.months),
         need: speaker.say(need.from === 'spent' ? 'plan_need_spent' : 'plan_need_budgets', values),
         in: speaker.amount(reason.in),
       })
@@ -102,7 +102,9 @@ function sayEffect({ short, wants, effect }: FillLine, speaker: Speaker): string
     case 'goal-later': {
       const due = speaker.day(effect.due)
       const each = speaker.amount(effect.laterEach)
-      said.push(speaker.count('plan_effect_goal_later', effect.paysLeft, { due, each, pays: String(effect.paysLeft) }))
+      said.push(
+        speaker.count('plan_effect_goal_later', effect.paysLeft, { due, each, pays: speaker.number(effect.paysLeft) }),
+      )
       if (effect.reachedOn !== null && effect.reachedOn > effect.due) {
         const values = { wants: speaker.amount(wants), date: speaker.day(effect.reachedOn) }
         said.push(speaker.say('plan_effect_goal_late', values))
@@ -114,7 +116,7 @@ function sayEffect({ short, wants, effect }: FillLine, speaker: Speaker): string
       return [...said, speaker.say('plan_effect_goal_missed', values)]
     }
     case 'month-later': {
-      const values = { pays: String(effect.paysLeft), each: speaker.amount(effect.laterEach) }
+      const values = { pays: speaker.number(effect.paysLeft), each: speaker.amount(effect.laterEach) }
       return [...said, speaker.count('plan_effect_month_later', effect.paysLeft, values)]
     }
     case 'month-short':

@@ -30,7 +30,11 @@ export function saySinking(
   if (plan.status === 'no-pay-left') return speaker.say('plan_status_no_pay_left', values)
   const pays = plan.pays.length
   const said = [
-    speaker.count('plan_sinking', pays, { ...values, rate: speaker.rate(plan.eachPay, household), pays: String(pays) }),
+    speaker.count('plan_sinking', pays, {
+      ...values,
+      rate: speaker.rate(plan.eachPay, household),
+      pays: speaker.number(pays),
+    }),
   ]
   if (subtract(plan.eachPay, plan.exact).minor > 0) {
     const figures = { exact: speaker.amount(plan.exact), last: speaker.amount(plan.lastPay) }

@@ -8,19 +8,32 @@ import { planSentences } from './sentences.en.ts'
 /** Keys of the sentences a plan is explained in. */
 export type PlanSentenceKey = keyof typeof planSentences
 
-/** How to speak of a plan: a BCP 47 locale for figures and dates, and a sentence per key with `{names}` in it. */
-export interface PlanSpeech {
-  readonly locale: string
-  readonly sentence: (key: PlanSentenceKey) => string
-}
-
-/** English, the language the library speaks by itself. */
-export const englishPlanSpeech: PlanSpeech = { locale: 'en-GB', sentence: (key) => planSentences[key] }
-
-/** Bases of the sentences that come in two forms. */
+/** Bases of the sentences that come in plural forms. */
 export type CountedSentence = {
   [K in PlanSentenceKey]: K extends `${infer Base}_one` ? Base : never
 }[PlanSentenceKey]
+
+/** A form that some language has of a counted sentence, by CLDR's plural rules: `plan_sinking_few`. */
+export type CountedForm = `${CountedSentence}_${Intl.LDMLPluralRule}`
+
+/**
+ * How to speak of a plan: a BCP 47 locale for figures and dates, and a sentence per key with `{names}` in it. A plural
+ * form that the language does not have is empty, and its `_other` is said.
+ */
+export interface PlanSpeech {
+  readonly locale: string
+  readonly sentence: (key: PlanSentenceKey | CountedForm) => string
+}
+
+/** English, the language the library speaks by itself. */
+export const englishPlanSpeech: PlanSpeech = {
+  locale: 'en-GB',
+  sentence: (key) => (isEnglish(key) ? planSentences[key] : ''),
+}
+
+function isEnglish(key: string): key is PlanSentenceKey {
+  return Object.hasOwn(planSentences, key)
+}
 
 /** Fills in sentences of one speech, with amounts and days as its readers write them. */
 export class Speaker {
@@ -30,14 +43,14 @@ export class Speaker {
     private readonly today: CalendarDate,
   ) {}
 
-  say(key: PlanSentenceKey, values: Readonly<Record<string, string>> = {}): string {
+  say(key: PlanSentenceKey | CountedForm, values: Readonly<Record<string, string>> = {}): string {
     return fillIn(this.speech.sentence(key), values)
   }
 
-  /** A sentence by a count, by the plural rules of the language: its form for one, or its form for all else. */
+  /** A sentence by a count, by the plural rules of the language. */
   count(base: CountedSentence, count: number, values: Readonly<Record<string, string>>): string {
-    const isOne = new Intl.PluralRules(this.speech.locale).select(count) === 'one'
-    return this.say(isOne ? `${base}_one` : `${base}_other`, values)
+    const form = `${base}_${new Intl.PluralRules(this.speech.locale).select(count)}` as const
+    return this.say(this.speech.sentence(form) === '' ? `${base}_other` : form, values)
   }
 
   amount(m: Money): string {
@@ -54,6 +67,10 @@ export class Speaker {
       timeZone: 'UTC',
       ...(hasYear ? { year: 'numeric' } : {}),
     }).format(new Date(`${date}T00:00:00Z`))
+  }
+
+  number(n: number): string {
+    return new Intl.NumberFormat(this.speech.locale).format(n)
   }
 
   percent(part: number, all: number): string {

@@ -1,12 +1,15 @@
 import browser from 'webextension-polyfill'
+import { locale, textDirection } from './locale.ts'
 
 /*
  * The few things our own pages need from the browser beside `ask`. Pages import these, so that a test replaces one
  * module and a reader sees at a glance what a page can do.
  */
 
-/** The BCP 47 language the browser's own menus are in; figures and dates follow it. */
-export function locale(): string {
+export { locale }
+
+/** The BCP 47 language the browser's own menus are in, also when Tillside has no texts in it. Tells the region. */
+export function browserLanguage(): string {
   return browser.i18n.getUILanguage()
 }
 
@@ -81,5 +84,5 @@ export async function showDesk(hash = ''): Promise<void> {
 /** Gives the document the language and the writing direction of the messages. */
 export function speakTheBrowsersLanguage(doc: Document): void {
   doc.documentElement.lang = locale()
-  doc.documentElement.dir = message('@@bidi_dir') || 'ltr'
+  doc.documentElement.dir = textDirection()
 }

@@ -1,4 +1,5 @@
 import { englishSpeech, fillIn, type Speech } from '../book/say.ts'
+import { sayList } from '../book/set-apart.ts'
 import type desk from '../locales/en/desk.json'
 import type messages from '../locales/en/messages.json'
 import type monthend from '../locales/en/monthend.json'
@@ -45,7 +46,7 @@ export function tn(base: PluralKey, count: number, values: Values = {}): string 
 
 /** Several names as one phrase: "Books, Gifts and Groceries". */
 export function listText(names: readonly string[], type: 'conjunction' | 'disjunction' = 'conjunction'): string {
-  return new Intl.ListFormat(locale(), { type }).format(names)
+  return sayList(names, locale(), type)
 }
 
 /** How verdicts are told: the engine's sentences in the browser's language. */

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import { ofMinor } from '../../money/money.ts'
+import { locale } from '../../ui/browser.ts'
 import { errorText } from '../../ui/error-text.ts'
 import { Choice, Field } from '../../ui/field.tsx'
 import { amountText } from '../../ui/money-text.ts'
@@ -92,7 +93,7 @@ function PreviewOf(props: {
       <p>
         {t('safe_look', {
           file: name,
-          entries: new Intl.NumberFormat().format(file.entries.length),
+          entries: new Intl.NumberFormat(locale()).format(file.entries.length),
           day: preview.lastDay ?? '–',
         })}
       </p>
