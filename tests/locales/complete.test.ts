@@ -14,6 +14,7 @@ function wanted(keys: Iterable<string>, forms: readonly string[]): string[] {
 /** A text that may be the same in two languages: names, marks and figures alone, and words that both share. */
 const MAY_BE_ENGLISH: Readonly<Record<string, readonly string[]>> = {
   all: ['extension_name', 'language_direction', 'quick_example', 'order_title', 'match_entry', 'paper_a6'],
+  es: ['match_no', 'desk_group_plan'],
   de: ['pot_name', 'settle_bank', 'orders_shop', 'untagged_shop', 'renewal_name', 'earner_name', 'safe_passphrase'],
 }
 
