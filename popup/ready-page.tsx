@@ -56,8 +56,8 @@ export function ReadyPage(props: {
   )
 }
 
-/** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or an order has a tag. */
-function isAboutAnOrder({ page, tag }: CheckoutLook): boolean {
-  if (tag) return true
+/** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or its shop's order or basket has a pot. */
+function isAboutAnOrder({ page, tag, ahead }: CheckoutLook): boolean {
+  if (tag || ahead) return true
   return page !== null && (page.stage === 'cart' || page.stage === 'checkout' || page.total !== null)
 }

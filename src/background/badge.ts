@@ -1,13 +1,22 @@
 import browser from 'webextension-polyfill'
-import { type Book, findPot, formatMoney, type Money, minorDigits, potBalance, potsForShop } from '../index.ts'
+import {
+  type Book,
+  findPot,
+  formatMoney,
+  type Money,
+  minorDigits,
+  type PotId,
+  potBalance,
+  potsForShop,
+} from '../index.ts'
 import { locale } from '../ui/locale.ts'
 
 /**
- * Shows, on the toolbar button of a shop's tab, what is left in the pot this shop's orders usually go to. A shop no
- * order went to yet shows nothing.
+ * Shows, on the toolbar button of a shop's tab, what is left in the pot that its basket is for, else in the one this
+ * shop's orders usually go to. A shop no order went to yet shows nothing.
  */
-export async function showBadge(tab: number, book: Book, shop: string): Promise<void> {
-  const pot = potsForShop(book, shop).find((p) => p.usedHere > 0)?.pot
+export async function showBadge(tab: number, book: Book, shop: string, ahead: PotId | null): Promise<void> {
+  const pot = ahead ?? potsForShop(book, shop).find((p) => p.usedHere > 0)?.pot
   const left = pot === undefined ? null : potBalance(book, pot).left
   const name = pot === undefined ? '' : findPot(book.household, pot).name
   await Promise.all([

@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini'
 import { BookError, MoneyError } from '../index.ts'
+import { sayAhead } from './ahead.ts'
 import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
@@ -73,6 +74,7 @@ const own: OwnTable = {
   'renewal.pay': command(ownRequests['renewal.pay'], payRenewal),
   'order.rules': command(ownRequests['order.rules'], saveRules),
   'order.again': command(ownRequests['order.again'], again),
+  'order.ahead': command(ownRequests['order.ahead'], sayAhead),
   'panel.close': command(ownRequests['panel.close'], leavePanel),
   'shop.watch': command(ownRequests['shop.watch'], watchShop),
   'shop.unwatch': command(ownRequests['shop.unwatch'], unwatchShop),

@@ -14,6 +14,7 @@ import {
   tagOrder,
   workOut,
 } from '../index.ts'
+import { potAhead, withoutAhead } from './ahead.ts'
 import { showBadge } from './badge.ts'
 import type { Context } from './context.ts'
 import { closePanel, tellGates } from './gate-mail.ts'
@@ -67,6 +68,7 @@ export async function lookAtCheckout(
     watched: false,
     page: null,
     tag: null,
+    ahead: null,
     heldBecause: null,
     seenRate: null,
   }
@@ -91,6 +93,7 @@ export async function lookAtCheckout(
     page: place.page,
     unread: place.page ? null : 'no-access',
     tag: kept.head.tags[place.shop] ?? null,
+    ahead: potAhead(kept.head, place.shop, context.now()),
     heldBecause: place.because,
     seenRate: rateFor(book, place.page),
     unconfirmed: unconfirmedAt(kept, book, place.shop),
@@ -161,7 +164,9 @@ export async function tag(context: Context, ask: Ask<'order.tag'>, sender: Sende
       taggedAt: context.now(),
       placedAt: null,
     }
-    const ledger = { tags: { ...kept.head.tags, [place.shop]: open } }
+    const tags = { ...kept.head.tags, [place.shop]: open }
+    const { ahead } = kept.head
+    const ledger = ahead ? { tags, ahead: withoutAhead(ahead, place.shop) } : { tags }
     // A gift card pays all of it: no pot is asked, and the order may pass.
     if (whole.every((l) => l.amount === 0)) {
       return { change: { ledger }, answer: { kind: 'nothing-to-pay' } }
@@ -210,7 +215,7 @@ export async function leavePanel(
 async function afterTag(context: Context, place: Place): Promise<void> {
   const { kept, book } = await context.keeper.ready()
   await tellGates(place.origin, kept.head.tags[place.shop])
-  await showBadge(place.tab, book, place.shop)
+  await showBadge(place.tab, book, place.shop, potAhead(kept.head, place.shop, context.now())?.pot ?? null)
 }
 
 /**

@@ -1,4 +1,5 @@
-import { confirmOrder, findOrder, monthOf, orderNumbered } from '../index.ts'
+import { confirmOrder, findOrder, monthOf, orderNumbered, type PotId } from '../index.ts'
+import { potAhead } from './ahead.ts'
 import { showBadge, showFought } from './badge.ts'
 import type { Context } from './context.ts'
 import { curtainTexts, passOf } from './gate-mail.ts'
@@ -27,7 +28,7 @@ export async function hello(context: Context, sender: Shop): Promise<PageCommand
   const { kept, book } = await context.keeper.ready()
   const place = await watchedPlace(kept.head, sender)
   if (!place) return { watched: false, pass: null, currency: '', texts: curtainTexts() }
-  if (sender.frame === 0) await showBadge(sender.tab, book, place.shop)
+  if (sender.frame === 0) await showBadge(sender.tab, book, place.shop, aheadAt(context, kept.head, place.shop))
   return {
     watched: true,
     pass: await freshPass(context, place.shop),
@@ -49,7 +50,7 @@ export async function seen(context: Context, ask: Ask<'page.seen'>, sender: Shop
   const place = await watchedPlace(kept.head, sender)
   if (!place) return {}
   await noteSeen(sender.tab, { ...place, page: ask.page })
-  await showBadge(sender.tab, book, place.shop)
+  await showBadge(sender.tab, book, place.shop, aheadAt(context, kept.head, place.shop))
   if (ask.page.stage === 'confirmation') await closeTheCircle(context, place.shop, ask.page)
   return {}
 }
@@ -129,6 +130,10 @@ async function closeTheCircle(context: Context, shop: string, page: SeenPage): P
     const said = confirmOrder(book, stamp, tag.order, { from: 'page', ...(number === '' ? {} : { number }) })
     return { change: { entries: said.kind === 'confirmed' ? [said.entry] : [], ledger: { tags } }, answer: null }
   })
+}
+
+function aheadAt(context: Context, head: Head, shop: string): PotId | null {
+  return potAhead(head, shop, context.now())?.pot ?? null
 }
 
 function sameAmount(a: { amount: string; currency: string }, b: { amount: string; currency: string }): boolean {

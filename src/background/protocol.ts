@@ -73,6 +73,13 @@ export interface OpenTag {
   readonly placedAt: number | null
 }
 
+/** The pot that a shop's basket is for, said before there was a total to tag, and until when that is kept. */
+export interface PotAhead {
+  readonly pot: PotId
+  /** Milliseconds since 1970 UTC. */
+  readonly until: number
+}
+
 /** One pot as a choice for this purchase, best guess first. */
 export interface PotChoice {
   readonly pot: PotId
@@ -126,6 +133,7 @@ export interface CheckoutLook {
   /** Why the page could not be read, as a code of `reader_*` messages; null when it was. */
   readonly unread: 'no-access' | 'not-a-web-page' | null
   readonly tag: OpenTag | null
+  readonly ahead: PotAhead | null
   readonly heldBecause: HeldBecause | null
   /** The last rate seen on the household's own charges in the page's currency; null at home or where there is none. */
   readonly seenRate: SeenRate | null
@@ -324,6 +332,8 @@ export interface OwnCommands extends RestoreCommands, PlanCommands, MonthendComm
     ask: { holdDays: number; marginPercent: string; foreignFeePercent: string }
     answer: Record<never, never>
   }
+  /** Says which pot the basket in a tab's shop is for, before there is a total to tag; null takes it back. */
+  'order.ahead': { ask: { tab: number; pot: PotId | null }; answer: Record<never, never> }
   /** The order let through before is tried again: no new entry, the tag is good once more. */
   'order.again': { ask: { at: At }; answer: Record<never, never> }
   /** The panel is done; the guard takes it away. */

@@ -87,6 +87,7 @@ export const ownRequests = {
   ...planRequests,
   ...monthendRequests,
   'order.again': z.strictObject({ at }),
+  'order.ahead': z.strictObject({ tab: z.int(), pot: z.nullable(potId) }),
   'panel.close': z.strictObject({ nonce }),
   'shop.watch': z.strictObject({ origin: short }),
   'shop.unwatch': z.strictObject({ host: short }),

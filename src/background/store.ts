@@ -35,7 +35,7 @@ export interface Segment {
   readonly digest: string
 }
 /** The head's part that commands change. */
-export type Ledger = Pick<Head, 'settings' | 'watched' | 'tags' | 'held'>
+export type Ledger = Pick<Head, 'settings' | 'watched' | 'tags' | 'ahead' | 'held'>
 
 /** What is at hand of the store: the head, and the entries of the window and those carried along. */
 export interface Kept {

@@ -97,6 +97,8 @@ export const storedHead = z.strictObject({
   settings: householdSettings,
   watched: z.array(z.string()),
   tags: z.record(z.string(), openTag),
+  /** The pots of baskets, by shop, said before there is a total to tag. Absent where none ever was. */
+  ahead: z.exactOptional(z.record(z.string(), z.strictObject({ pot: potId, saidAt: z.number() }))),
   /** How often the guard held an order, by month and why. Absent where it never did. */
   held: z.exactOptional(z.record(z.string(), heldCounts)),
   /** Which of the books that may lie side by side is the book. */

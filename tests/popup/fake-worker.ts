@@ -268,6 +268,10 @@ export class FakeWorker {
       this.book = append(book, answer.entry)
       return { kind: 'tagged', entry: id, verdict: answer.verdict, adjusted: answer.entry.kind === 'adjust' }
     },
+    'order.ahead': ({ pot }) => {
+      this.checkout = { ...this.checkout, ahead: pot === null ? null : { pot, until: Date.UTC(2026, 11, 2, 15, 40) } }
+      return {}
+    },
     'order.again': ({ at }) => {
       this.shopAt(at)
       return {}
@@ -309,6 +313,7 @@ const noPage: CheckoutLook = {
   page: null,
   unread: 'not-a-web-page',
   tag: null,
+  ahead: null,
   heldBecause: null,
   seenRate: null,
   unconfirmed: [],

@@ -5,7 +5,7 @@ import { calendarDate } from '../../src/index.ts'
 import { fresh, state } from './fake-browser.ts'
 import { FakeWorker } from './fake-worker.ts'
 import { shopPage, smallHousehold } from './samples.ts'
-import { button, field, says, show, until } from './screen.tsx'
+import { button, field, press, says, show, the, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))
 
@@ -67,5 +67,42 @@ describe('a page that cannot be read', () => {
     await until(() => document.querySelector('nav'))
     button('This order').click()
     await says('This tab shows no shop')
+  })
+})
+
+describe('a basket whose total is still to come', () => {
+  const cart = (changes: Parameters<typeof shopPage>[1] = {}) => {
+    const look = shopPage(null, changes)
+    return { ...look, page: look.page && { ...look.page, stage: 'cart' as const, placeOrderCount: 0 } }
+  }
+
+  it('is said to be for a pot, which then comes chosen, until it is taken back', async () => {
+    worker.checkout = cart()
+    await open()
+    await press('3', the('.chooser input', HTMLInputElement))
+    button('Tag later: only note that this basket is for Garden').click()
+    await says('This basket is for Garden, until')
+    expect(worker.asked.filter((each) => each.command === 'order.ahead')).toEqual([
+      { command: 'order.ahead', ask: { tab: 7, pot: 'garden' } },
+    ])
+    expect(worker.count('order.tag')).toBe(0)
+
+    worker.checkout = { ...cart(), ahead: worker.checkout.ahead }
+    await open()
+    await until(() => the('input[value=garden]', HTMLInputElement).checked)
+    button('Forget it').click()
+    await until(() => !document.body.textContent.includes('This basket is for'))
+  })
+
+  it('asks nothing on a page that has neither cart nor checkout', async () => {
+    const look = shopPage(null)
+    worker.checkout = { ...look, page: look.page && { ...look.page, stage: 'product' } }
+    await show(<PopupPage tab={7} />)
+    await until(() => document.querySelector('nav'))
+    button('This order').click()
+    await says('Which pot pays?')
+    await press('3', the('.chooser input', HTMLInputElement))
+    await until(() => the('input[value=garden]', HTMLInputElement).checked)
+    expect(document.body.textContent).not.toContain('Tag later')
   })
 })

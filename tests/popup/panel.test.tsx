@@ -53,6 +53,17 @@ describe('the panel', () => {
     expect(worker.asked.at(-1)).toEqual({ command: 'panel.close', ask: { nonce } })
   })
 
+  it('comes with the pot that was said ahead for this basket: one press tags the real total', async () => {
+    worker.checkout = { ...worker.checkout, ahead: { pot: potId('groceries'), until: 0 } }
+    await show(<PanelPage nonce={nonce} />)
+    await says('You said that this basket is for Groceries.')
+    await says('It fits.')
+    now += ARM_AFTER_MS
+    the('button.primary', HTMLButtonElement, 'Tag to Groceries').click()
+    await says('Tagged 55.90 to Groceries.')
+    expect(document.body.textContent).not.toContain('Tag later')
+  })
+
   it('takes no press in its first moments, nor after it changed its size', async () => {
     await show(<PanelPage nonce={nonce} />)
     await says('Which pot pays?')

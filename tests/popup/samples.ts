@@ -13,6 +13,7 @@ export function shopPage(amount: string | null, changes: Partial<CheckoutLook> =
     page: { stage: 'checkout', total, figures, placeOrderCount: 1 },
     unread: null,
     tag: null,
+    ahead: null,
     heldBecause: null,
     seenRate: null,
     unconfirmed: [],

@@ -90,6 +90,7 @@ export function Checkout(props: {
         order={phase.order}
         standing={standing}
         onTagged={(tagged) => noteTagged(phase.order, tagged, standing)}
+        onChanged={props.onChanged}
       />
     </>
   )

@@ -12,6 +12,7 @@ import { MoreFields } from './more-fields.tsx'
 import { emptyDraft, isPlain, useOrderDraft, wishOf } from './order-draft.ts'
 import { type Missing, OrderFoot } from './order-foot.tsx'
 import { askedTotal, pageTotal } from './page-total.ts'
+import { PotAhead } from './pot-ahead.tsx'
 import { PotChooser } from './pot-chooser.tsx'
 import { potOrder, readyPot } from './pot-order.ts'
 import { SplitEditor } from './split-editor.tsx'
@@ -37,6 +38,7 @@ export function OrderForm(props: {
   readonly order: OrderId
   readonly standing: OpenTag | null
   readonly onTagged: (tagged: Tagged) => void
+  readonly onChanged: () => Promise<void>
 }) {
   const { look, view, standing } = props
   const { household } = view
@@ -66,7 +68,9 @@ export function OrderForm(props: {
   if (choices && !ranking.current) ranking.current = choices.list.map((c) => c.pot)
   const pots = potOrder(household, ranking.current)
   const chosenId =
-    pots.find((p) => p.id === typedPot)?.id ?? standing?.lines[0]?.pot ?? readyPot(pots, choices?.list ?? [])
+    pots.find((p) => p.id === typedPot)?.id ??
+    standing?.lines[0]?.pot ??
+    readyPot(pots, choices?.list ?? [], look.ahead?.pot)
   const chosenPot = pots.find((p) => p.id === chosenId)
   const isFresh = choices !== null && forPots !== null && choices.total === toDecimal(forPots)
   const choice = isFresh ? choices.list.find((c) => c.pot === chosenId) : undefined
@@ -146,6 +150,15 @@ export function OrderForm(props: {
             onChoose={setPot}
             onGo={go}
           />
+          {!standing && (
+            <PotAhead
+              tab={'tab' in props.at ? props.at.tab : null}
+              look={look}
+              pots={pots}
+              chosen={chosenPot ?? null}
+              onChanged={props.onChanged}
+            />
+          )}
           <button
             type="button"
             class="link split-start"

@@ -15,10 +15,15 @@ export function potOrder(household: Household, ranking: readonly PotId[] | null)
 }
 
 /**
- * The pot that is chosen before the person chooses: one this shop's orders went to before, or the only pot there is.
- * Otherwise none: a guess that Enter confirms would tag orders to pots nobody chose.
+ * The pot that is chosen before the person chooses: the one said ahead for this basket, one this shop's orders went to
+ * before, or the only pot there is. Otherwise none: a guess that Enter confirms would tag orders to pots nobody chose.
  */
-export function readyPot(pots: readonly Pot[], choices: readonly PotChoice[]): PotId | null {
+export function readyPot(
+  pots: readonly Pot[],
+  choices: readonly PotChoice[],
+  ahead: PotId | undefined = undefined,
+): PotId | null {
+  if (pots.some((pot) => pot.id === ahead)) return ahead ?? null
   const known = choices.find((c) => c.usedHere > 0)
   if (known) return known.pot
   return pots.length === 1 ? (pots[0]?.id ?? null) : null
