@@ -44,6 +44,9 @@ export interface Driven {
 
 const build = fileURLToPath(new URL('../../dist/demo', import.meta.url))
 
+/** What a browser does not answer by then is said by its name, instead of the whole test running out of time. */
+const ANSWER_MS = 30_000
+
 export function firefoxPath(): string {
   return process.env.TILLSIDE_FIREFOX ?? '/usr/bin/firefox-esr'
 }
@@ -157,6 +160,7 @@ function launchChromium(): Promise<Browser> {
     executablePath: chromiumPath(),
     pipe: true,
     headless: true,
+    protocolTimeout: ANSWER_MS,
     enableExtensions: [build],
     defaultViewport: { width: 1000, height: 760 },
     args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking', '--disable-sync'],
@@ -175,6 +179,7 @@ async function launchFirefox(folder: string): Promise<Browser> {
     browser: 'firefox',
     executablePath: firefoxPath(),
     headless: true,
+    protocolTimeout: ANSWER_MS,
     defaultViewport: { width: 1000, height: 760 },
   })
   await browser.installExtension(folder)

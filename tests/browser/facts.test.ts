@@ -5,6 +5,7 @@ import { type HostileShop, startHostileShop } from '../../demo-data/shop/hostile
 import { type BrowserName, type Driven, openBrowser } from './both.ts'
 import { chosen } from './chosen.ts'
 import { click, focusAndPress } from './hand.ts'
+import { untilAllArrived } from './landing.ts'
 
 /*
  * The numbered facts of tests/published/html-submission.md and activation.md (HTML standard, DOM, UI Events; each fact names
@@ -71,7 +72,8 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
     const isHarmless = harmless === true || harmless === name
     if (!isHarmless) await expect.poll(async () => (await browser.held()) + shop.orders().length).toBeGreaterThan(0)
     // Whatever the page sent has arrived, and whatever the guard says has been said, by the time it is answered.
-    await page.evaluate(() => fetch('/slow').then(() => fetch('/slow'))).catch(() => undefined)
+    await untilAllArrived(page)
+    await untilAllArrived(page)
     expect({ held: await browser.held(), orders: shop.orders().length }).toEqual({
       held: isHarmless ? 0 : 1,
       orders: 0,

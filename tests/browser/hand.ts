@@ -1,5 +1,6 @@
 import type { KeyInput, Page } from 'puppeteer-core'
 import type { BrowserName } from './both.ts'
+import { untilItLands } from './landing.ts'
 
 /** What a person does with mouse, touch, pen and keys, in either browser. Addresses things by selector. */
 
@@ -37,9 +38,11 @@ export async function pointOf(page: Page, selector = '#press'): Promise<Point> {
 
 export async function click(page: Page, selector?: string, button: 'left' | 'middle' = 'left'): Promise<void> {
   const [x, y] = await pointOf(page, selector)
-  await page.mouse.move(x, y)
-  // A hover may have changed what lies there.
-  await page.mouse.click(x, y, { button, delay: 30 })
+  await untilItLands(page, async () => {
+    await page.mouse.move(x, y)
+    // A hover may have changed what lies there.
+    await page.mouse.click(x, y, { button, delay: 30 })
+  })
 }
 
 export async function hover(page: Page): Promise<void> {
@@ -49,17 +52,19 @@ export async function hover(page: Page): Promise<void> {
 
 export async function tap(page: Page): Promise<void> {
   const [x, y] = await pointOf(page)
-  await page.touchscreen.tap(x, y)
+  await untilItLands(page, () => page.touchscreen.tap(x, y))
 }
 
 /** A pen as Chromium's own protocol moves it; Firefox's driver has no pen. */
 export async function pen(page: Page): Promise<void> {
   const [x, y] = await pointOf(page)
   const session = await page.createCDPSession()
-  for (const type of ['mouseMoved', 'mousePressed', 'mouseReleased'] as const) {
-    const button = type === 'mouseMoved' ? 'none' : 'left'
-    await session.send('Input.dispatchMouseEvent', { type, x, y, button, clickCount: 1, pointerType: 'pen' })
-  }
+  await untilItLands(page, async () => {
+    for (const type of ['mouseMoved', 'mousePressed', 'mouseReleased'] as const) {
+      const button = type === 'mouseMoved' ? 'none' : 'left'
+      await session.send('Input.dispatchMouseEvent', { type, x, y, button, clickCount: 1, pointerType: 'pen' })
+    }
+  })
   await session.detach()
 }
 
@@ -71,22 +76,25 @@ export async function focusAndPress(page: Page, selector: string, key: KeyInput)
     if (!(found instanceof HTMLElement)) throw new Error(`nothing fits ${wanted}`)
     found.focus()
   }, selector)
-  await page.keyboard.press(key, { delay: 30 })
+  await untilItLands(page, () => page.keyboard.press(key, { delay: 30 }))
 }
 
 /** Chromium hears access keys with Alt, Firefox with Alt and Shift. */
 export async function accessKey(page: Page, browser: BrowserName, letter: 'o'): Promise<void> {
   if (browser === 'Firefox') {
-    await page.keyboard.down('Alt')
-    await page.keyboard.down('Shift')
-    await page.keyboard.press('O')
-    await page.keyboard.up('Shift')
-    await page.keyboard.up('Alt')
-    return
+    return untilItLands(page, async () => {
+      await page.keyboard.down('Alt')
+      await page.keyboard.down('Shift')
+      await page.keyboard.press('O')
+      await page.keyboard.up('Shift')
+      await page.keyboard.up('Alt')
+    })
   }
   const session = await page.createCDPSession()
   const key = { modifiers: 1, key: letter, code: 'KeyO', windowsVirtualKeyCode: 79 }
-  await session.send('Input.dispatchKeyEvent', { type: 'keyDown', text: letter, unmodifiedText: letter, ...key })
-  await session.send('Input.dispatchKeyEvent', { type: 'keyUp', ...key })
+  await untilItLands(page, async () => {
+    await session.send('Input.dispatchKeyEvent', { type: 'keyDown', text: letter, unmodifiedText: letter, ...key })
+    await session.send('Input.dispatchKeyEvent', { type: 'keyUp', ...key })
+  })
   await session.detach()
 }

@@ -1,5 +1,6 @@
 import type { HostileShop } from '../../demo-data/shop/hostile/server.ts'
 import type { Driven } from './both.ts'
+import { untilAllArrived } from './landing.ts'
 import { waysTable } from './ways-table.ts'
 
 /** What came of many orders tried in random ways at random moments. */
@@ -59,9 +60,9 @@ export async function runGuardTorture(
       const until = Date.now() + LONGEST_MS;
       Date.now() < until && (await browser.held()) + shop.orders().length === 0;
     ) {
-      await page.evaluate(() => fetch('/slow')).catch(() => undefined)
+      await untilAllArrived(page)
     }
-    await page.evaluate(() => fetch('/slow')).catch(() => undefined)
+    await untilAllArrived(page)
     if (shop.orders().length > 0) unheld.push(`run ${n}: ${name} after ${delay} ms`)
     else if ((await browser.held()) > 0) held++
     else nothing++

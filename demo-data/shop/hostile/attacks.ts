@@ -198,13 +198,11 @@ look(() => performance.getEntries().map((entry) => entry.name).filter((name) => 
     early: `window.learnt = []; new PerformanceObserver((list) => { for (const entry of list.getEntries()) learnt.push(entry.name) }).observe({ entryTypes: ['resource', 'navigation', 'mark', 'measure'] })
 document.addEventListener('securitypolicyviolation', (event) => learnt.push(event.blockedURI)); addEventListener('error', (event) => learnt.push(String(event.filename)), true)`,
   },
-  'guesses the panel’s address': {
-    body: `${FETCH}<div id="guesses"></div>`,
-    script: `${ORDERS}; window.learnt = []
+  'guesses the panel’s address':
+    fighting(`const guesses = document.createElement('section'); document.body.append(guesses)
 for (const scheme of ['chrome-extension', 'moz-extension']) { const guess = scheme + '://EXTENSION/src/guard/panel/panel.html'
-  const frame = document.createElement('iframe'); frame.src = guess; document.querySelector('#guesses').append(frame)
-  fetch(guess).then(() => learnt.push('read'), () => learnt.push('refused')) }`,
-  },
+  const frame = document.createElement('iframe'); frame.src = guess; guesses.append(frame)
+  fetch(guess).then(() => learnt.push('read'), () => learnt.push('refused')) }`),
   'listens to what is typed':
     fighting(`for (const type of ['keydown', 'keypress', 'keyup', 'beforeinput', 'input', 'textInput', 'compositionstart', 'paste'])
   for (const target of [window, document, document.documentElement, host]) target.addEventListener(type, (event) => learnt.push(event.key ?? event.data ?? type), true)`),

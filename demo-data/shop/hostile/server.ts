@@ -52,7 +52,6 @@ export async function startHostileShop(pages: Readonly<Record<string, HostilePag
         told.push(body)
         html('')
       } else if (room === 'slow') setTimeout(() => html(''), WAIT_MS)
-      else if (room === 'ping') html('')
       else {
         const page = pages[decodeURIComponent(name)]
         if (page) html(document(name, page).replaceAll('EXTENSION', extension), page.headers)
