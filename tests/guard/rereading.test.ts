@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest'
 import { en } from '../../src/checkout/lexicon/en.ts'
 
 /*
@@ -10,6 +10,7 @@ import { en } from '../../src/checkout/lexicon/en.ts'
 const asked: { command: string; ask: { page?: { total: unknown } } }[] = []
 /** `write` for each drawing by the page, `ask` for each question of ours that makes the browser lay it out. */
 const done: ('write' | 'ask')[] = []
+const observers: MutationObserver[] = []
 let reads = 0
 
 beforeAll(async () => {
@@ -24,6 +25,11 @@ beforeAll(async () => {
       },
     },
     i18n: { getMessage: (key: string) => key },
+  })
+  const observe = MutationObserver.prototype.observe
+  vi.spyOn(MutationObserver.prototype, 'observe').mockImplementation(function (this: MutationObserver, ...what) {
+    observers.push(this)
+    observe.apply(this, what)
   })
   globalThis.tillsideLexicons = [en]
   draw('0.00')
@@ -59,6 +65,10 @@ beforeEach(() => {
 })
 
 afterEach(() => vi.clearAllTimers())
+// A page that is put away is a change too, and nobody is there any more to see it.
+afterAll(() => {
+  for (const observer of observers) observer.disconnect()
+})
 
 function draw(total: string): void {
   done.push('write')
