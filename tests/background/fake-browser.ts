@@ -12,7 +12,7 @@ export function fakeBrowser() {
       id: 'tillside-id',
       getURL: (path: string) => `chrome-extension://tillside-id/${path.replace(/^\//, '')}`,
     },
-    i18n: { getUILanguage: () => 'en', getMessage: (key: string) => key },
+    i18n: { getUILanguage: () => 'en', getMessage: (key: string) => (key === 'language_tag' ? 'en' : key) },
     storage: {
       session: {
         get: async (key: string | null) =>
