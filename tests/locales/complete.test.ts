@@ -15,6 +15,10 @@ function wanted(keys: Iterable<string>, forms: readonly string[]): string[] {
 const MAY_BE_ENGLISH: Readonly<Record<string, readonly string[]>> = {
   all: ['extension_name', 'language_direction', 'quick_example', 'order_title', 'match_entry', 'paper_a6'],
   es: ['match_no', 'desk_group_plan'],
+  fr: [
+    ...['pages', 'page_pots', 'pots_title', 'pots_heading', 'desk_page_pots', 'desk_col_pot', 'untagged_pots'],
+    ...['summary_pots', 'untagged_pot', 'safe_col_pot', 'verdict_block', 'match_doubtful_other', 'importance'],
+  ],
   de: ['pot_name', 'settle_bank', 'orders_shop', 'untagged_shop', 'renewal_name', 'earner_name', 'safe_passphrase'],
 }
 
