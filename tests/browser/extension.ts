@@ -33,6 +33,8 @@ export interface Extension {
   /** The popup as a tab, looking at a shop's tab (or at nothing). */
   popup(shop?: Page): Promise<Page>
   tabId(page: Page): Promise<number>
+  /** The demo household as on its first day, and no page open: as a new browser would have it, sooner. */
+  startOver(): Promise<void>
   /** Stops the worker; the next message starts it again. Resolves once it is gone. */
   stopWorker(): Promise<void>
   close(): Promise<void>
@@ -116,6 +118,14 @@ export async function openExtension(options: ExtensionOptions = {}): Promise<Ext
       await page.setViewportSize({ width: 400, height: 600 })
       await page.goto(url(`popup/popup.html?tab=${tab}`))
       return page
+    },
+    async startOver() {
+      const asking = await ownPage()
+      for (const page of context.pages()) if (page !== asking) await page.close()
+      const look: Look = await ask('book.look', {})
+      if (look.status === 'ready') await ask('household.leave-demo', {})
+      await asking.evaluate(() => chrome.storage.session.clear())
+      await ask('household.demo', {})
     },
     async stopWorker() {
       const page = await ownPage()

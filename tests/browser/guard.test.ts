@@ -1,6 +1,6 @@
 import axe from 'axe-core'
 import type { Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type DemoShop, expectedTotal, type ShopName, startDemoShop } from '../../demo-data/shop/server.ts'
 import { type PotId, potId, toDecimal } from '../../src/index.ts'
 import { type Extension, openExtension } from './extension.ts'
@@ -12,16 +12,18 @@ let extension: Extension
 
 beforeAll(async () => {
   shop = await startDemoShop({ delayMs: 50 })
+  extension = await openExtension()
 })
-afterAll(() => shop.close())
+afterAll(async () => {
+  await extension.close()
+  await shop.close()
+})
 
 beforeEach(async () => {
-  extension = await openExtension()
-  await extension.ask('household.demo', {})
+  await extension.startOver()
   await watchShops(extension, shop, ['fernhill', 'lunaire', 'corvid'])
   shop.clearOrders()
 })
-afterEach(() => extension.close())
 
 const held = async (pot: string): Promise<string> => {
   const balance = (await extension.book()).balances[potId(pot) as PotId]

@@ -11,11 +11,24 @@ import { choosePot, goToCheckout, orderButton, panelOf, pressTag, watchShops } f
 import { words } from './words.ts'
 
 let shop: DemoShop
+/** One browser for the tests that leave it whole. */
+let shared: Extension
 
 beforeAll(async () => {
   shop = await startDemoShop({ delayMs: 50 })
+  shared = await openExtension()
 })
-afterAll(() => shop.close())
+afterAll(async () => {
+  await shared.close()
+  await shop.close()
+})
+
+async function withShared(use: (extension: Extension) => Promise<void>): Promise<void> {
+  await shared.startOver()
+  await watchShops(shared, shop, ['fernhill', 'lunaire', 'corvid'])
+  shop.clearOrders()
+  await use(shared)
+}
 
 async function withDemo(
   use: (extension: Extension) => Promise<void>,
@@ -62,7 +75,7 @@ async function pressGoOn(page: Page): Promise<void> {
 
 describe('the worker', () => {
   it('killed between the tag and the next press changes nothing', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
       const popup = await extension.popup(page)
       await choosePot(popup, 'Household things')
@@ -76,7 +89,7 @@ describe('the worker', () => {
     }))
 
   it('killed while an order is held: the panel still tags it', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const page = await goToCheckout(extension, shop, 'corvid', 'manuscript:1')
       await orderButton(page, 'corvid').click()
       const panel = await panelOf(page)
@@ -87,7 +100,7 @@ describe('the worker', () => {
     }))
 
   it('answers the same request twice with one entry', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const before = Number(await left(extension, 'groceries'))
       const date = (await extension.book()).today
       const ask = {
@@ -211,7 +224,7 @@ describe('the store', () => {
 
 describe('what a page can see', () => {
   it('no frame handle, no figure and no key of the panel', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const page = await goToCheckout(extension, shop, 'corvid', 'evening-piano:1')
       await page.evaluate(() => {
         const heard: string[] = []
@@ -240,7 +253,7 @@ describe('what a page can see', () => {
     }))
 
   it('a click made by its own script does not reach the panel, and places nothing', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const page = await goToCheckout(extension, shop, 'fernhill', 'seed-mix:1')
       await page.evaluate(() => document.querySelector<HTMLElement>('form.place button')?.click())
       await panelOf(page)
@@ -277,7 +290,7 @@ describe('the network', () => {
 
 describe('a request by our own code', () => {
   it('is refused by the content security policy, in a page and in the worker', () =>
-    withDemo(async (extension) => {
+    withShared(async (extension) => {
       const popup = await extension.popup()
       const before = shop.requests().length
       const ask = (url: string) =>

@@ -13,7 +13,7 @@ const shares =
         ['Chromium', Math.round(asked * 0.7)],
         ['Firefox', Math.round(asked * 0.3)],
       ] as const)
-    : ([['Chromium', 40]] as const)
+    : ([['Chromium', 16]] as const)
 
 it.each(shares)(
   'no order reaches the shop unheld in %s, whatever the way and the moment: %i tries',
