@@ -1,6 +1,6 @@
 import browser from 'webextension-polyfill'
 import * as z from 'zod/mini'
-import { shopLanguages } from '../guard/page-languages.ts'
+import { shopLanguages } from '../guard/shop-languages.ts'
 import type { SeenPage } from './protocol.ts'
 import { pageRequests } from './schemas.ts'
 import { LANGUAGES_FILE, READER_FILE } from './shops.ts'

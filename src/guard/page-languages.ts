@@ -52,8 +52,8 @@ const WORDS: Readonly<Record<string, string>> = {
   ga: 'iomlán|ordú|seachadadh|íoc|cbl',
 }
 
-/** Every language that can be told; each has a lexicon in `src/checkout/lexicon/`. */
-export const shopLanguages: readonly string[] = [...SCRIPTS.map(([language]) => language), ...Object.keys(WORDS)]
+/** Every language that can be told. */
+export const toldLanguages: readonly string[] = [...SCRIPTS.map(([language]) => language), ...Object.keys(WORDS)]
 
 const MOST = 2
 const CLOSE = 0.4

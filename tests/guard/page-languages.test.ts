@@ -1,14 +1,16 @@
 import { JSDOM } from 'jsdom'
 import { describe, expect, it } from 'vitest'
 import { lexicons } from '../../src/checkout/lexicon/index.ts'
-import { pageLanguages, shopLanguages } from '../../src/guard/page-languages.ts'
+import { pageLanguages, toldLanguages } from '../../src/guard/page-languages.ts'
+import { shopLanguages } from '../../src/guard/shop-languages.ts'
 
 const of = (lang: string, body: string) =>
   pageLanguages(new JSDOM(`<html lang="${lang}"><body>${body}`).window.document)
 
 describe('the languages of a page', () => {
   it('are those there is a lexicon for, and every lexicon can be told', () => {
-    expect([...new Set(shopLanguages)].sort()).toEqual(lexicons.map((l) => l.language).sort())
+    expect(shopLanguages).toEqual(lexicons.map((l) => l.language).sort())
+    expect([...new Set(toldLanguages)].sort()).toEqual(shopLanguages)
   })
 
   it.each([
