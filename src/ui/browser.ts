@@ -1,5 +1,6 @@
 import browser from 'webextension-polyfill'
 import { locale, textDirection } from './locale.ts'
+import type { StorageTold } from './room.ts'
 
 /*
  * The few things our own pages need from the browser beside `ask`. Pages import these, so that a test replaces one
@@ -71,6 +72,13 @@ export function onBookChanged(changed: () => void): () => void {
   }
   browser.storage.local.onChanged.addListener(listen)
   return () => browser.storage.local.onChanged.removeListener(listen)
+}
+
+/** What the browser tells of the room for the book. */
+export async function storageTold(): Promise<StorageTold> {
+  const book = await browser.storage.local.getBytesInUse?.(null)
+  const { quota, usage } = 'storage' in navigator ? await navigator.storage.estimate() : {}
+  return { quota: quota ?? null, used: usage ?? null, book: book ?? null }
 }
 
 /** Shows the desk at a place: the tab that has it, else a new one. */

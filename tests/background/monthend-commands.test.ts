@@ -290,6 +290,22 @@ describe('closing a month', () => {
     expect(closedThrough(await book())).toBe('2026-10-31')
   })
 
+  it('asked by two windows at once is done once: the other is told, and nothing is swept twice', async () => {
+    const other = { id: id(11), month: november, sweeps: [{ ...sweep, id: id(12) }], budgets: [] }
+    const outcomes = await Promise.allSettled([
+      ask('month.close', { id: id(1), month: november, sweeps: [sweep], budgets: [] }),
+      ask('month.close', other),
+    ])
+    expect(outcomes.map((o) => (o.status === 'fulfilled' ? 'closed' : o.reason.code)).sort()).toEqual([
+      'closed',
+      'month-closed',
+    ])
+    for (const now of [await book(), (await open(area).keeper.ready()).book]) {
+      expect([...entriesOf(now)].filter((e) => e.kind === 'close' || e.kind === 'sweep')).toHaveLength(2)
+      expect([balances(now).get(a)?.card, balances(now).get(b)?.card]).toEqual([cad('90.00'), cad('30.00')])
+    }
+  })
+
   it('sweeps nothing when it cannot close', async () => {
     const later = { id: id(1), month: monthName('2026-12'), sweeps: [sweep], budgets: [] }
     await expect(ask('month.close', later)).rejects.toMatchObject({ code: 'month-not-over' })

@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { startDemoShop } from '../../demo-data/shop/server.ts'
-import { calendarDate, entryId, orderId, potId } from '../../src/index.ts'
+import { calendarDate, entryId, monthName, orderId, potId } from '../../src/index.ts'
 import { type Extension, openExtension } from './extension.ts'
 import { goToCheckout } from './guarded-shop.ts'
 
@@ -91,6 +91,30 @@ it('a spend at the popup, a fill at the desk and another window at once: every f
   )
   const after = (await extension.book()).balances[potId('race')]
   expect((after?.cash.minor ?? 0) - (before?.cash.minor ?? 0)).toBe(600)
+})
+
+it('two windows close the same month at once: one closes it, the other is told, nothing is swept twice', async () => {
+  const pot = potId('race')
+  const day = calendarDate('2026-10-20')
+  const month = monthName('2026-10')
+  await extension.ask('fill.add', { id: entryId(v7()), pot, cash: '9.00', card: '', from: 'outside', date: day })
+  const before = (await extension.book()).balances[pot]?.cash.minor ?? 0
+  const windows = await Promise.all([extension.popup(), extension.popup()])
+  const replies = await Promise.all(
+    windows.map((page) =>
+      page.evaluate((ask) => chrome.runtime.sendMessage({ command: 'month.close', ask }), {
+        id: entryId(v7()),
+        month,
+        sweeps: [{ id: entryId(v7()), pot, to: { debt: 'a friend' }, cash: '4.00', card: '' }],
+        budgets: [],
+      }),
+    ),
+  )
+  expect(replies.map((reply) => (reply.ok ? 'closed' : reply.code)).sort()).toEqual(['closed', 'month-closed'])
+  await extension.stopWorker()
+  expect((await extension.book()).balances[pot]?.cash.minor).toBe(before - 400)
+  const { entries } = await extension.ask('book.entries', { from: (TABS * TAGS) / 2 })
+  expect(entries.filter((e) => e.kind === 'close' || e.kind === 'sweep').length).toBe(2)
 })
 
 function tagAsk(tab: number, pot: string) {

@@ -4,8 +4,8 @@ import { sha256 } from '../../src/background/digest.ts'
 import { newSettings } from '../../src/background/settings.ts'
 import { type BookFile, readBookFile, writeBookFile } from '../../src/desk/safe/book-file.ts'
 import { previewOf } from '../../src/desk/safe/join-books.ts'
-import { deviceId, type Entry, openBook, openPot, potId, spendFrom, sumsOf } from '../../src/index.ts'
-import { cad, household, pot, stamp, today } from '../book/sample.ts'
+import { deviceId, type Entry, holdOrder, openBook, openPot, potId, spendFrom, sumsOf } from '../../src/index.ts'
+import { cad, household, one, order, pot, stamp, today } from '../book/sample.ts'
 
 const a = potId('a')
 const h = household([pot('a')])
@@ -65,6 +65,11 @@ describe('a book file', () => {
       'file-newer',
     ],
     ['with an entry that has no id', (text: string) => text.replace(/"id":"0193b000[^"]*",/, ''), 'file-no-book'],
+    [
+      'with an amount in another currency',
+      (text: string) => text.replace('"currency":"CAD"', '"currency":"dollars"'),
+      'file-no-book',
+    ],
     ['with half a cent', (text: string) => text.replace('"amount":1000', '"amount":1000.5'), 'file-no-book'],
     ['with a word too many', (text: string) => text.replace('"watched"', '"spare":1,"watched"'), 'file-no-book'],
   ])('%s is refused with a sentence', async (_, change, code) => {
@@ -95,6 +100,22 @@ describe('what a restore would do', () => {
     expect(sumsOf(one)).toEqual(sumsOf(back.book))
     const again = previewOf(other, { book: one, settings }, 'join', today)
     expect([again.book.length, again.onlyThere]).toEqual([13, 0])
+  })
+
+  it('joined: entries of two devices that go by the same id, as a copied browser profile makes them, are all there', () => {
+    const mine = spends(2, 5)
+    const theirs = spends(100, 3).map((entry) => ({ ...entry, device: mine[0]?.device ?? entry.device }))
+    const { book: joined } = previewOf(fileOf([opening, ...theirs]), here, 'join', today)
+    expect(joined.length).toBe(1 + mine.length + theirs.length)
+    expect(sumsOf(joined)['cash:a']).toBe(1000 - 10 * (mine.length + theirs.length))
+  })
+
+  it('joined: an order both devices tagged under one id is a conflict, not counted twice', () => {
+    const tagged = (n: number) => holdOrder(openBook(h, [opening]), stamp(n), order(1), one('a', '2.00'))
+    const mine = { book: openBook(h, [opening, tagged(2)]), settings }
+    expect(() => previewOf(fileOf([opening, tagged(3)]), mine, 'join', today)).toThrowError(
+      expect.objectContaining({ code: 'file-conflict' }),
+    )
   })
 
   it('joined: pots only the file has come along, settings of shared ones stay as they are here', () => {

@@ -36,6 +36,7 @@ export default {
   },
   runtime: { sendMessage: (message: unknown) => state.worker.answer(message) },
   storage: {
+    local: { getBytesInUse: async () => 3_000_000 },
     session: {
       get: async () => Object.fromEntries(state.session),
       set: async (items: Record<string, unknown>) => {

@@ -64,9 +64,9 @@ describe('a worker that does not answer', () => {
   })
 
   it('a refusal is told in its own words', async () => {
-    worker.failure = { code: 'store-full', message: 'The disk is full. Free some space and try again.' }
+    worker.failure = { code: 'unknown-piece', message: 'There is no note of 3.00.' }
     await show(<PopupPage tab={null} />)
-    await says('The disk is full. Free some space and try again.')
+    await says('There is no note of 3.00.')
   })
 })
 
