@@ -1,4 +1,5 @@
 import desk from '../src/locales/en/desk.json' with { type: 'json' }
+import engine from '../src/locales/en/engine.json' with { type: 'json' }
 import guard from '../src/locales/en/guard.json' with { type: 'json' }
 import messages from '../src/locales/en/messages.json' with { type: 'json' }
 import monthend from '../src/locales/en/monthend.json' with { type: 'json' }
@@ -16,6 +17,7 @@ interface Message {
 export const messageFiles: Readonly<Record<string, Readonly<Record<string, Message>>>> = {
   messages,
   desk,
+  engine,
   guard,
   orders,
   plan,

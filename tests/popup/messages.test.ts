@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it, vi } from 'vitest'
+import { engineKey } from '../../src/ui/engine-text.ts'
 import { errorKey } from '../../src/ui/error-text.ts'
 import { messageFiles, englishMessages as messages } from '../english-messages.ts'
 
@@ -35,8 +36,12 @@ describe('the texts', () => {
   })
 
   it('every text is used: by name, made from parts, by the manifest, or as the words of an error code', () => {
-    const codes = [...sources('src', /\.ts$/)].flatMap(({ text }) => [...text.matchAll(/'([a-z]+(?:-[a-z]+)+)'/g)])
-    const errors = new Set(codes.map((m) => errorKey(m[1] ?? '')))
+    const codes = [...sources('src', /\.ts$/)].flatMap(({ text }) => [
+      ...text.matchAll(/'([a-z]+(?:-[a-z]+)+)'|\bcode: '([a-z]+)'/g),
+    ])
+    const errors = new Set(
+      codes.flatMap(([, hyphened = '', plain = '']) => [errorKey, engineKey].map((key) => key(hyphened || plain))),
+    )
     const isUsed = (key: string): boolean =>
       all.includes(`'${key}'`) ||
       all.includes(`'${key.replace(/_(one|other)$/, '')}'`) ||

@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks'
 import { type AccountId, accountId } from '../../../book/ids.ts'
 import type { AccountStatement } from '../../../monthend/statement/opened.ts'
+import { engineText } from '../../../ui/engine-text.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { shortDate } from '../../../ui/short-date.ts'
@@ -58,12 +59,12 @@ export function FileFound(props: {
       {file.csv && <CsvShown source={source} csv={file.csv} onChange={props.onChange} />}
       {file.problems.map((problem) => (
         <Notice key={problem.message} outcome="block">
-          {problem.message}
+          {engineText(problem.code, problem.message, problem.row)}
         </Notice>
       ))}
       {file.remarks.map((remark) => (
         <Notice key={remark.message} outcome="warn">
-          {remark.message}
+          {engineText(remark.code, remark.message, remark.row)}
         </Notice>
       ))}
       <WentWrong error={error} />
