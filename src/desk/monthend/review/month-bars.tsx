@@ -1,4 +1,5 @@
 import type { Picture } from '../../../monthend/review.ts'
+import { textDirection } from '../../../ui/locale.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { monthShort, monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
@@ -26,7 +27,9 @@ export function MonthBars({ picture }: { picture: Picture }) {
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" focusable="false">
         <path class="bars-base" d={`M0 ${base}H${WIDTH}`} />
         {points.map((p, i) => {
-          const x = i * step + (step - bar) / 2
+          // Time runs the way the language does.
+          const place = textDirection() === 'rtl' ? points.length - 1 - i : i
+          const x = place * step + (step - bar) / 2
           const [cash, card] = [tall(p.actualCash.minor), tall(p.actualCard.minor)]
           const budget = base - tall(p.budgeted.minor)
           return (
