@@ -6,6 +6,8 @@ import { MoneyError } from './money-error.ts'
 const formatters = new Map<string, Intl.NumberFormat>()
 
 const NUMBER_PARTS: ReadonlySet<string> = new Set(['minusSign', 'integer', 'group', 'decimal', 'fraction'])
+// Marks that tell which way a sign belongs to its number in a text that runs right to left.
+const DIRECTION_MARKS = /^[\u061c\u200e\u200f]+$/
 const CURRENCY_SIGN = /\p{Sc}/u
 
 /**
@@ -35,7 +37,7 @@ export function formatAmount(m: Money, locale: string): string {
     return formatter('decimal', m, locale).format(numericText(m))
   }
   return parts
-    .filter((part) => NUMBER_PARTS.has(part.type))
+    .filter(({ type, value }) => NUMBER_PARTS.has(type) || (m.minor < 0 && DIRECTION_MARKS.test(value)))
     .map((part) => part.value)
     .join('')
 }

@@ -1,5 +1,5 @@
 import { englishSpeech, fillIn, type Speech } from '../book/say.ts'
-import { sayList } from '../book/set-apart.ts'
+import { sayList, setApart } from '../book/set-apart.ts'
 import type desk from '../locales/en/desk.json'
 import type messages from '../locales/en/messages.json'
 import type monthend from '../locales/en/monthend.json'
@@ -47,6 +47,15 @@ export function tn(base: PluralKey, count: number, values: Values = {}): string 
 /** Several names as one phrase: "Books, Gifts and Groceries". */
 export function listText(names: readonly string[], type: 'conjunction' | 'disjunction' = 'conjunction'): string {
   return sayList(names, locale(), type)
+}
+
+/** Short texts in a row with points between them: "Ingunn · 724.00 · every two weeks". Empty ones are left out. */
+export function dotted(parts: readonly string[]): string {
+  const around = message('undo')
+  return parts
+    .filter((part) => part !== '')
+    .map((part) => setApart(part, around))
+    .join(' · ')
 }
 
 /** How verdicts are told: the engine's sentences in the browser's language. */

@@ -84,11 +84,31 @@ async function openAll(page: Page): Promise<void> {
 }
 
 async function drawn(page: Page | Frame): Promise<void> {
-  await page.locator('h1, h2').first().waitFor()
+  await page.locator('main :is(h1, h2, legend, caption)').first().waitFor()
   await expect.poll(() => page.locator('.skeleton, [role=progressbar]').count()).toBe(0)
 }
 
 describe('in a language that does not exist', () => {
+  it('sees a text of no message file, a text that is cut off, and a page that runs sideways', async () => {
+    data = wordsOf([])
+    const popup = await extension.popup()
+    await drawn(popup)
+    await popup.evaluate(() => {
+      const add = (text: string, css: string): void => {
+        const made = document.createElement('p')
+        made.textContent = text
+        made.style.cssText = css
+        document.body.append(made)
+      }
+      add('Left behind', '')
+      add('[Çüť öƒƒ]', 'overflow: hidden; white-space: nowrap; inline-size: 20px')
+      add('[Ŵïðé]', 'inline-size: 2000px')
+    })
+    const wrong = (await wrongIn(popup)).join()
+    expect(wrong).toMatch(/not translated: p\.: Left behind.*cut off: p\.: \[Çüť öƒƒ\].*runs sideways by 1\d+ px/)
+    await popup.close()
+  })
+
   it('the first run', async () => {
     data = wordsOf([])
     const popup = await extension.popup()

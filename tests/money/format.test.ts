@@ -57,6 +57,9 @@ describe('formatAmount', () => {
     expect(formatAmount(money('CAD', '41.20'), 'en-CA')).toBe('41.20')
     expect(formatAmount(money('EUR', '-1234.50'), 'de-DE')).toBe('-1.234,50')
     expect(formatAmount(money('EUR', '-1234.50'), 'nl-NL')).toBe('-1.234,50')
+    // Where text runs right to left, CLDR keeps the sign at its number by marks; a bare number needs them as well.
+    expect(formatAmount(money('EUR', '-1234.50'), 'ar-EG')).toMatch(/^\u061c-\u200f?١٬٢٣٤٫٥٠$/)
+    expect(formatAmount(money('EUR', '-1234.50'), 'ar')).toMatch(/\u200e-/)
     expect(formatAmount(money('JPY', '1200'), 'ja-JP')).toBe('1,200')
     expect(formatAmount(money('USD', '-0.00'), 'en-US')).toBe('0.00')
   })

@@ -1,7 +1,7 @@
 import type { Pot } from '../../../book/household.ts'
 import { ofMinor } from '../../../money/money.ts'
 import { amountText } from '../../../ui/money-text.ts'
-import { t } from '../../../ui/text.ts'
+import { dotted, t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 
 /** How an everyday pot is planned, in few words. */
@@ -18,9 +18,7 @@ export function PotPlanLine({ pot }: { pot: Pot }) {
         : t('goals_no_budget')
   return (
     <p class="field-hint">
-      {[budget, t(`importance_${plan?.importance ?? 2}`), ...(plan?.split ? [t(`split_by_${plan.split}`)] : [])].join(
-        ' · ',
-      )}
+      {dotted([budget, t(`importance_${plan?.importance ?? 2}`), plan?.split ? t(`split_by_${plan.split}`) : ''])}
     </p>
   )
 }

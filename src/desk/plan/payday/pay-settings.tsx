@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks'
 import type { Earner } from '../../../book/planning.ts'
 import { ofMinor } from '../../../money/money.ts'
 import { amountText } from '../../../ui/money-text.ts'
-import { t } from '../../../ui/text.ts'
+import { dotted, t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import { useWrite } from '../use-write.ts'
 import { WentWrong } from '../went-wrong.tsx'
@@ -67,8 +67,6 @@ export function PaySettings() {
   function earnerText(earner: Earner): string {
     const schedule = earner.schedules.at(-1)
     const pay = earner.pay === 0 ? '' : amountText(ofMinor(household.currency, earner.pay))
-    return [earner.name || t('earner_nameless'), pay, schedule ? rhythmText(schedule.rhythm) : '']
-      .filter((part) => part !== '')
-      .join(' · ')
+    return dotted([earner.name || t('earner_nameless'), pay, schedule ? rhythmText(schedule.rhythm) : ''])
   }
 }

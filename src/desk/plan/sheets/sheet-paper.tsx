@@ -4,7 +4,7 @@ import type { Sheet, SheetFigures, SheetLine } from '../../../plan/sheet.ts'
 import { locale } from '../../../ui/browser.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { monthText } from '../../../ui/month-text.ts'
-import { t } from '../../../ui/text.ts'
+import { dotted, t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import { type Face, type Paper, paperFaces } from './paper-faces.ts'
 import { sheetPurpose } from './sheet-purpose.ts'
@@ -38,9 +38,7 @@ export function SheetPaper(props: {
             </header>
           ) : (
             <header class="paper-back">
-              <span>
-                {pot.name} · {monthText(month)}
-              </span>
+              <span>{dotted([pot.name, monthText(month)])}</span>
             </header>
           )}
           <FaceTable face={face} brought={broughtTo(index)} sides={sides} isFirst={index === 0} />
