@@ -3,6 +3,7 @@ import type { CheckoutLook, HouseholdView } from '../src/background/protocol.ts'
 import { Checkout } from '../src/ui/checkout/checkout.tsx'
 import { Unconfirmed } from '../src/ui/checkout/unconfirmed.tsx'
 import { WatchShop } from '../src/ui/checkout/watch-shop.tsx'
+import { OpenKeys } from '../src/ui/open-keys.tsx'
 import { t } from '../src/ui/text.ts'
 
 /** The order on the page of this tab, or why there is none to be seen. */
@@ -60,7 +61,9 @@ function NoOrder() {
     <section class="no-order">
       <h1>{t('no_order_title')}</h1>
       <p>{t('reader_not_a_web_page')}</p>
-      <p class="field-hint">{t('no_order_hint')}</p>
+      <p class="field-hint">
+        {t('no_order_hint')} <OpenKeys />
+      </p>
     </section>
   )
 }

@@ -89,6 +89,17 @@ export async function showDesk(hash = ''): Promise<void> {
   else await browser.tabs.update(open.id, hash === '' ? { active: true } : { active: true, url: address + hash })
 }
 
+/** Firefox for Android knows no keys of extensions. */
+function commands(): typeof browser.commands | undefined {
+  return browser.commands
+}
+
+/** The keys that open the popup, as the person or the browser has set them: `Alt+Shift+Y`. Null where there are none. */
+export async function openKeys(): Promise<string | null> {
+  const all = (await commands()?.getAll()) ?? []
+  return all.find((command) => command.name === '_execute_action')?.shortcut || null
+}
+
 /** Gives the document the language and the writing direction of the messages. */
 export function speakTheBrowsersLanguage(doc: Document): void {
   doc.documentElement.lang = locale()

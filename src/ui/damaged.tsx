@@ -6,7 +6,6 @@ import { Masthead } from './masthead.tsx'
 import { Notice } from './notice.tsx'
 import { saveFile } from './save-file.ts'
 import { t } from './text.ts'
-import './damaged.css'
 
 /** What is stored does not add up. Nothing is written on top of it; the person can save it first. */
 export function Damaged({ what }: { what: Damage }) {

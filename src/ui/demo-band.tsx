@@ -1,18 +1,20 @@
 import { useState } from 'preact/hooks'
 import type { Look } from '../background/protocol.ts'
-import { ask } from './ask.ts'
+import { useDrafts } from './draft.ts'
 import { errorText } from './error-text.ts'
+import { leaveDemo } from './leave-demo.ts'
 import { Notice } from './notice.tsx'
 import { t } from './text.ts'
 import './demo-band.css'
 
 /** Says that nothing here is real, and leads out. */
 export function DemoBand({ onLook }: { onLook: (look: Look) => void }) {
+  const drafts = useDrafts()
   const [error, setError] = useState<unknown>(null)
   return (
     <div class="demo-band">
       <p>{t('demo_said')}</p>
-      <button type="button" class="link" onClick={() => ask('household.leave-demo', {}).then(onLook, setError)}>
+      <button type="button" class="link" onClick={() => leaveDemo(drafts).then(onLook, setError)}>
         {t('demo_leave')}
       </button>
       {error !== null && (

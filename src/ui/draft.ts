@@ -14,25 +14,31 @@ export interface Drafts {
   read(name: string): unknown
   write(name: string, value: unknown): void
   drop(name: string): void
+  /** Forgets all of them. */
+  clear(): void
 }
 
 /** Reads all drafts once, so that every later read is at hand when a form is first drawn. */
 export async function openDrafts(): Promise<Drafts> {
   const kept = await readSession(PREFIX)
   const warn = (cause: unknown): void => console.warn('Tillside: what was typed could not be kept.', cause)
+  const drop = (name: string): void => {
+    if (kept.delete(name)) dropSession(PREFIX + name).catch(warn)
+  }
   return {
     read: (name) => kept.get(name),
     write(name, value) {
       kept.set(name, value)
       writeSession(PREFIX + name, value).catch(warn)
     },
-    drop(name) {
-      if (kept.delete(name)) dropSession(PREFIX + name).catch(warn)
+    drop,
+    clear() {
+      for (const name of [...kept.keys()]) drop(name)
     },
   }
 }
 
-const nothingKept: Drafts = { read: () => undefined, write: () => {}, drop: () => {} }
+const nothingKept: Drafts = { read: () => undefined, write: () => {}, drop: () => {}, clear: () => {} }
 
 /** Gives a page's drafts to its forms. */
 export const DraftsContext = createContext<Drafts>(nothingKept)

@@ -1,5 +1,10 @@
 import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
+import type { CurrencyCode } from '../money/currency.ts'
+import { readAmount } from './amount-text.ts'
+import { locale } from './browser.ts'
+import { amountText } from './money-text.ts'
+import { t } from './text.ts'
 
 /** What a control inside a `Field` needs to be tied to its label, hint and error. */
 export interface FieldTies {
@@ -14,6 +19,8 @@ export function Field(props: {
   readonly hint?: string | null
   readonly error?: string | null
   readonly class?: string
+  /** Stands between the control and what helps. */
+  readonly below?: ComponentChildren
   readonly children: (ties: FieldTies) => ComponentChildren
 }) {
   const id = useId()
@@ -23,6 +30,7 @@ export function Field(props: {
     <div class={`field ${props.class ?? ''}`}>
       <label for={id}>{label}</label>
       {props.children({ id, 'aria-describedby': note ? `${id}-note` : undefined, 'aria-invalid': Boolean(error) })}
+      {props.below}
       {note && (
         <p id={`${id}-note`} class={error ? 'field-error' : 'field-hint'}>
           {note}
@@ -43,13 +51,16 @@ export function TextField(props: {
   readonly hint?: string | null
   readonly error?: string | null
   readonly class?: string
-  /** An amount of money: figures, and the number keyboard on touch screens. */
+  /** Figures, and the number keyboard on touch screens. */
   readonly isAmount?: boolean
+  /** Of an amount of money: a sum such as `12.50+3` is worked out in sight, before it is taken. */
+  readonly currency?: CurrencyCode
   readonly maxLength?: number
 }) {
-  const { label, hint, error } = props
+  const { label, hint, error, currency } = props
+  const below = currency && <SumResult text={props.value} currency={currency} />
   return (
-    <Field label={label} hint={hint ?? null} error={error ?? null} class={props.class ?? ''}>
+    <Field label={label} hint={hint ?? null} error={error ?? null} class={props.class ?? ''} below={below}>
       {(ties) => (
         <input
           {...ties}
@@ -64,6 +75,22 @@ export function TextField(props: {
         />
       )}
     </Field>
+  )
+}
+
+/**
+ * What a typed sum comes to; nothing under a plain number or what cannot be read. It is always there, so that it is heard
+ * when it fills.
+ *
+ * @param text as typed
+ */
+export function SumResult({ text, currency }: { text: string; currency: CurrencyCode }) {
+  const read = readAmount(text, currency, locale())
+  const isShown = read.ok && read.isSum
+  return (
+    <output class="field-sum">
+      {isShown && t(read.isRounded ? 'sum_is_rounded' : 'sum_is', { amount: amountText(read.money) })}
+    </output>
   )
 }
 

@@ -20,6 +20,7 @@ export function PotFields(props: {
         key={field}
         label={t(`pot_${field}`)}
         isAmount
+        currency={currency}
         maxLength={40}
         value={draft[field]}
         onValue={(value) => onDraft({ ...draft, [field]: value })}

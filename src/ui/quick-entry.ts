@@ -1,7 +1,7 @@
 import type { Pot } from '../book/household.ts'
 import type { CurrencyCode } from '../money/currency.ts'
 import type { Money } from '../money/money.ts'
-import { type AmountProblem, plainDigits, readAmount } from './amount-text.ts'
+import { type AmountProblem, plainSigns, readAmount } from './amount-text.ts'
 import { matchPots } from './pot-match.ts'
 
 /** What a line of quick entry says so far. */
@@ -17,9 +17,9 @@ export type QuickLine =
       readonly choices: readonly { readonly pot: Pot; readonly purpose: string }[]
     }
 
-const PART_OF_AMOUNT = /^[\d.,'’\u066b\u066c+*×-]+$/
-const ENDS_OPEN = /[+*×-]$/
-const STARTS_OPEN = /^[+*×-]/
+const PART_OF_AMOUNT = /^[\d.,'’\u066b\u066c+*/()-]+$/
+const ENDS_OPEN = /[+*/(-]$/
+const STARTS_OPEN = /^[+*/)-]/
 
 /**
  * Reads a line such as `12.50 groceries bread`: the amount (sums are welcome), then the pot by the beginning of its
@@ -28,7 +28,7 @@ const STARTS_OPEN = /^[+*×-]/
  * @example readQuickLine('12.50+3 gro bread', pots, 'CAD', 'en-CA') // 15.50, Groceries, "bread"
  */
 export function readQuickLine(line: string, pots: readonly Pot[], currency: CurrencyCode, language: string): QuickLine {
-  const words = plainDigits(line).trim().split(/\s+/)
+  const words = plainSigns(line).trim().split(/\s+/)
   if (words.length === 1 && words[0] === '') return { kind: 'empty' }
   const count = amountWords(words)
   const read = readAmount(words.slice(0, count).join(''), currency, language)

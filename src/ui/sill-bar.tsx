@@ -1,5 +1,5 @@
 import type { PotBalance } from '../book/balances.ts'
-import { drawSill, type SillSpan } from './sill.ts'
+import { drawSill, ruleOfSill, type SillSpan } from './sill.ts'
 import './sill.css'
 
 /**
@@ -19,13 +19,13 @@ export function SillPatterns() {
         </pattern>
         <pattern id="sill-held" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="held-ground" width="6" height="6" />
-          <rect class="held-line" width="2" height="6" />
+          <rect class="held-line" width="1.6" height="6" />
         </pattern>
-        <pattern id="sill-new" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
-          <rect class="new-line" width="2.5" height="6" />
+        <pattern id="sill-new" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+          <rect class="new-line" width="3" height="7" />
         </pattern>
-        <pattern id="sill-spoken" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <rect class="spoken-line" width="2.5" height="6" />
+        <pattern id="sill-spoken" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <rect class="spoken-line" width="2.2" height="7" />
         </pattern>
       </defs>
     </svg>
@@ -47,28 +47,30 @@ export function SillBar(props: {
 }) {
   const { balance, scale, before = balance, notches } = props
   const at = (x: number): string => `${(50 + x * 50).toFixed(3)}%`
+  const rule = ruleOfSill(balance, scale)
   return (
     <svg class="sill" aria-hidden="true" focusable="false">
-      <rect class="sill-trough" x="0" y="3" width="100%" rx="2" />
+      <rect class="sill-bar sill-trough" x="0" y="2" width="100%" rx="2" />
       {drawSill(balance, scale, before).map((span) => (
         <rect
           key={`${span.part}${span.isNew}`}
-          class={`sill-${span.part}`}
+          class={`sill-bar sill-${span.part}`}
           fill={fillOf(span)}
           x={at(span.from)}
-          y="3"
+          y="2"
           width={`${((span.to - span.from) * 50).toFixed(3)}%`}
         />
       ))}
       {notches !== undefined && notches.cash > 0 && <Notch at={at(-notches.cash / scale)} />}
       {notches !== undefined && notches.card > 0 && <Notch at={at(notches.card / scale)} />}
+      {rule && <line class="sill-rule" x1={at(rule.from)} x2={at(rule.to)} y1="100%" y2="100%" />}
       <line class="sill-centre" x1="50%" x2="50%" y1="0" y2="100%" />
     </svg>
   )
 }
 
 function Notch({ at }: { at: string }) {
-  return <line class="sill-notch" x1={at} x2={at} y1="0" y2="4" />
+  return <line class="sill-notch" x1={at} x2={at} y1="0" y2="5" />
 }
 
 function fillOf({ part, isNew }: SillSpan): string {

@@ -3,7 +3,7 @@ import type { PotBalance } from '../book/balances.ts'
 /*
  * The sill: a pot drawn as one bar across a centre line. Notes reach from the line to the start side, the card side to
  * the end side. What online orders hold is laid over the bar from its card end inwards; where it crosses the line, it
- * lies over notes, and those are spoken for. What stays uncovered is what is left.
+ * lies over notes, and those are spoken for. What stays uncovered is what is left, and a rule runs under it.
  */
 
 /** `notes`, `card`: what is there. `held`, `spoken`: laid over card and notes. `short`: missing, beyond the notes. */
@@ -50,6 +50,17 @@ export function drawSill(after: PotBalance, scale: number, before: PotBalance = 
   }
   paint('short', start, -notes)
   return spans
+}
+
+/**
+ * Where the rule under the bar runs: under all that is left, so that its length is what is left. Null where nothing is.
+ *
+ * @param scale as in `drawSill`
+ */
+export function ruleOfSill({ cash, card, held }: PotBalance, scale: number): { from: number; to: number } | null {
+  const unit = scale > 0 ? scale : 1
+  const [from, to] = [-cash.minor / unit, (card.minor - held.minor) / unit]
+  return to > from ? { from, to } : null
 }
 
 /**

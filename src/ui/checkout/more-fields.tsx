@@ -1,5 +1,6 @@
 import type { HouseholdView, Weighed, WishText } from '../../background/protocol.ts'
 import type { OrderId } from '../../book/ids.ts'
+import type { CurrencyCode } from '../../money/currency.ts'
 import { DateField, SelectField, TextField } from '../field.tsx'
 import { amountText } from '../money-text.ts'
 import { shortDate } from '../short-date.ts'
@@ -12,6 +13,8 @@ export function MoreFields(props: {
   readonly view: HouseholdView
   readonly shop: string
   readonly order: OrderId | null
+  /** The currency the shop asks. */
+  readonly asked: CurrencyCode
   readonly draft: OrderDraft
   readonly change: ChangeDraft
   readonly wish: WishText | null
@@ -41,6 +44,7 @@ export function MoreFields(props: {
         <TextField
           label={t('more_credit')}
           isAmount
+          currency={props.asked}
           value={draft.credit}
           onValue={(credit) => change({ credit })}
           hint={t('more_credit_hint')}

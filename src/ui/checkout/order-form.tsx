@@ -183,6 +183,7 @@ export function OrderForm(props: {
         view={view}
         shop={shop}
         order={standing?.order ?? null}
+        asked={asked}
         draft={draft}
         change={change}
         wish={wish}

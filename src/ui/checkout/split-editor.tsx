@@ -3,7 +3,7 @@ import type { Pot } from '../../book/household.ts'
 import type { PotId } from '../../book/ids.ts'
 import type { Split } from '../../book/split.ts'
 import { type Money, ofMinor } from '../../money/money.ts'
-import { Choice, SelectField } from '../field.tsx'
+import { Choice, SelectField, SumResult } from '../field.tsx'
 import { amountText } from '../money-text.ts'
 import { t } from '../text.ts'
 import type { ChangeDraft, OrderDraft } from './order-draft.ts'
@@ -150,10 +150,11 @@ function PotFigures(props: {
                   type="text"
                   inputMode="decimal"
                   autocomplete="off"
-                  maxLength={20}
+                  maxLength={40}
                   value={typed[pot.id] ?? ''}
                   onInput={(event) => set(pot.id, event.currentTarget.value)}
                 />
+                {mode === 'amount' && total && <SumResult text={typed[pot.id] ?? ''} currency={total.currency} />}
               </>
             )}
           </li>

@@ -18,7 +18,8 @@ export function TotalField(props: {
 }) {
   const { page, onPage, read, currency } = props
   const differs = onPage !== null && !(read.ok && read.money.minor === onPage.minor)
-  const isWrong = !read.ok && read.problem !== 'empty'
+  // A sum that is not at its end yet is no mistake.
+  const isWrong = !read.ok && read.problem !== 'empty' && read.problem !== 'unfinished'
   return (
     <div class="total">
       <div class="total-line">
@@ -26,6 +27,7 @@ export function TotalField(props: {
           label={t('order_total')}
           class="total-field"
           isAmount
+          currency={currency}
           maxLength={40}
           value={props.text}
           onValue={props.onText}

@@ -2,12 +2,18 @@ import { useState } from 'preact/hooks'
 import type { HouseholdView, Look } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import { locale } from '../browser.ts'
+import { useDrafts } from '../draft.ts'
 import { errorText } from '../error-text.ts'
 import { Notice } from '../notice.tsx'
-import { blankPot, checkPot, draftOf, type PotDraft } from '../pot-draft.ts'
+import { blankPot, checkPot, draftOf, type PotDraft, potDraftFrom } from '../pot-draft.ts'
 import { PotFields } from '../pot-fields.tsx'
 import { t } from '../text.ts'
 import { useEntry } from './use-entry.ts'
+
+/** The name under which what is typed of a pot is kept; of a new one, the id is empty. */
+export function potFormDraft(id: string): string {
+  return `pot-form:${id}`
+}
 
 /** Adds a pot, or changes or archives one. */
 export function PotForm(props: {
@@ -19,7 +25,17 @@ export function PotForm(props: {
 }) {
   const { view, pot } = props
   const { pots, currency } = view.household
-  const [draft, setDraft] = useState<PotDraft>(() => (pot ? draftOf(pot, currency) : blankPot))
+  const drafts = useDrafts()
+  const name = potFormDraft(pot?.id ?? '')
+  const [draft, setDraft] = useState<PotDraft>(() => {
+    const kept = drafts.read(name)
+    if (kept !== undefined) return potDraftFrom(kept)
+    return pot ? draftOf(pot, currency) : blankPot
+  })
+  const change = (next: PotDraft): void => {
+    setDraft(next)
+    drafts.write(name, next)
+  }
   const [wasTried, setTried] = useState(false)
   const { enter, isBusy, error } = useEntry('pot.save', props.onLook)
   const others = pots.filter((p) => p.id !== pot?.id)
@@ -34,7 +50,7 @@ export function PotForm(props: {
     setTried(true)
     if (!check.pot) return
     const wish = { pot: check.pot, archived }
-    void enter(wish, (id) => ({ id, ...wish }))
+    void enter(wish, (id) => ({ id, ...wish })).then((id) => id && drafts.drop(name))
   }
   return (
     <form
@@ -50,7 +66,7 @@ export function PotForm(props: {
         problems={wasTried ? check.problems : null}
         currency={currency}
         isNew={!pot}
-        onDraft={setDraft}
+        onDraft={change}
       />
       {error !== null && (
         <Notice outcome="block" isUrgent>
@@ -61,7 +77,13 @@ export function PotForm(props: {
         <button type="submit" class="primary" disabled={isBusy}>
           {t(pot ? 'pot_save' : 'pot_add_this')}
         </button>
-        <button type="button" onClick={props.onCancel}>
+        <button
+          type="button"
+          onClick={() => {
+            drafts.drop(name)
+            props.onCancel()
+          }}
+        >
           {t('cancel')}
         </button>
         {pot && (

@@ -3,29 +3,50 @@ import type { HouseholdView, Look } from '../../background/protocol.ts'
 import type { PotBalance } from '../../book/balances.ts'
 import { hasSide, type Pot } from '../../book/household.ts'
 import { type Money, ofMinor } from '../../money/money.ts'
+import { useDrafts } from '../draft.ts'
 import { OutcomeMark } from '../mark.tsx'
 import { amountText } from '../money-text.ts'
 import { sillReach } from '../sill.ts'
 import { SillBar } from '../sill-bar.tsx'
+import { SillLegend } from '../sill-legend.tsx'
 import { t, tn } from '../text.ts'
-import { PotForm } from './pot-form.tsx'
+import { PotForm, potFormDraft } from './pot-form.tsx'
+import { PotSaved } from './pot-saved.tsx'
 
 /** Every pot with its two sides. A pot's name opens its settings. */
 export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
-  const [edited, setEdited] = useState<string | null>(null)
+  const drafts = useDrafts()
+  const half = ['', ...view.household.pots.map((p) => p.id)].find((id) => drafts.read(potFormDraft(id)) !== undefined)
+  const [edited, setEdited] = useState<string | null>(half ?? null)
+  const [changed, setChanged] = useState<Pot | null>(null)
   const [showsArchived, setShowsArchived] = useState(false)
   const { pots } = view.household
   const archived = pots.filter((p) => p.archived)
   const shown = showsArchived ? pots : pots.filter((p) => !p.archived)
-  const done = (look: Look): void => {
+  const done = (look: Look, before: Pot | null): void => {
     setEdited(null)
+    setChanged(before)
     onLook(look)
   }
   return (
     <section class="pots">
       <h2>{t('pots_heading')}</h2>
       <p class="pots-sum">{t('pots_sum', { amount: amountText(leftInAll(view)) })}</p>
-      {pots.length === 0 && <p class="field-hint">{t('pots_none')}</p>}
+      {pots.length === 0 ? (
+        <p class="field-hint">{t('pots_none')}</p>
+      ) : (
+        <SillLegend currency={view.household.currency} />
+      )}
+      {changed && (
+        <PotSaved
+          view={view}
+          before={changed}
+          onLook={(look) => {
+            setChanged(null)
+            onLook(look)
+          }}
+        />
+      )}
       <ul>
         {shown.map((pot) => {
           const balance = view.balances[pot.id]
@@ -39,13 +60,15 @@ export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Loo
                   onOpen={() => setEdited(edited === pot.id ? null : pot.id)}
                 />
               )}
-              {edited === pot.id && <PotForm view={view} pot={pot} onLook={done} onCancel={() => setEdited(null)} />}
+              {edited === pot.id && (
+                <PotForm view={view} pot={pot} onLook={(look) => done(look, pot)} onCancel={() => setEdited(null)} />
+              )}
             </li>
           )
         })}
       </ul>
       {edited === '' ? (
-        <PotForm view={view} pot={null} onLook={done} onCancel={() => setEdited(null)} />
+        <PotForm view={view} pot={null} onLook={(look) => done(look, null)} onCancel={() => setEdited(null)} />
       ) : (
         <button type="button" class="add" onClick={() => setEdited('')}>
           {t('pot_add')}

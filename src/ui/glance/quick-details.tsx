@@ -66,6 +66,7 @@ export function FillDetails(props: {
         <TextField
           label={t('fill_notes')}
           isAmount
+          currency={amount.currency}
           maxLength={40}
           value={notes ?? editText(usualSplit(pot, amount).cash)}
           onValue={props.onNotes}

@@ -59,6 +59,7 @@ export function Unplaced({ view, onLook }: { view: HouseholdView; onLook: (look:
           <TextField
             label={t('pay_amount')}
             isAmount
+            currency={currency}
             maxLength={40}
             value={text}
             onValue={setText}

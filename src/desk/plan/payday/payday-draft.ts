@@ -83,7 +83,9 @@ function draftLine(
   }
 
   function read(typed: string): ReturnType<typeof readAmount> {
-    return typed.trim() === '' ? { ok: true, money: ofMinor(currency, 0) } : readAmount(typed, currency, language)
+    return typed.trim() === ''
+      ? { ok: true, isSum: false, isRounded: false, money: ofMinor(currency, 0) }
+      : readAmount(typed, currency, language)
   }
 }
 
