@@ -13,7 +13,7 @@ function wanted(keys: Iterable<string>, forms: readonly string[]): string[] {
 
 /** A text that may be the same in two languages: names, marks and figures alone, and words that both share. */
 const MAY_BE_ENGLISH: Readonly<Record<string, readonly string[]>> = {
-  all: ['extension_name', 'language_direction', 'quick_example', 'order_title', 'match_entry', 'paper_a6'],
+  all: ['extension_name', 'language_direction', 'quick_example', 'order_title', 'match_entry', 'paper_a6', 'sum_is'],
   es: ['match_no', 'desk_group_plan'],
   fr: [
     ...['pages', 'page_pots', 'pots_title', 'pots_heading', 'desk_page_pots', 'desk_col_pot', 'untagged_pots'],
