@@ -52,10 +52,11 @@ export function PopupPage({ tab }: { tab: number | null }) {
   return <ReadyPage tab={tab} view={home.view} order={order} onLook={onLook} onChanged={refresh} />
 }
 
+/** Both are asked at once: a worker that has to start answers the second while the first is on its way. */
 async function lookAt(tab: number | null): Promise<State> {
+  const page = tab === null ? null : ask('checkout.look', { at: { tab } }).catch(notRead)
   const home = await ask('book.look', {})
-  const isReady = home.status === 'ready' && tab !== null
-  return { kind: 'answered', home, order: isReady ? await ask('checkout.look', { at: { tab } }).catch(notRead) : null }
+  return { kind: 'answered', home, order: home.status === 'ready' ? await page : null }
 }
 
 /** The household is shown also when the tab's page cannot be looked at; only a silent worker stops everything. */

@@ -8,6 +8,7 @@ import {
   openBookAt,
   payDates,
   sumsOf,
+  Totals,
   withHousehold,
 } from '../index.ts'
 import { loadStore, readSegments } from './load-store.ts'
@@ -226,15 +227,27 @@ export class Keeper {
    */
   async verify(): Promise<boolean> {
     const { kept } = await this.ready()
-    const older = await this.#segments(kept, 1, kept.head.first - 1)
+    const totals = new Totals()
+    const gaps: number[] = []
+    const take = (segments: readonly (Segment | null)[], from: number): void => {
+      gaps.push(...segments.flatMap((segment, i) => (segment ? [] : [from + i])))
+      for (const segment of segments) totals.add(segment?.entries ?? [])
+    }
+    let place = 1
+    for await (const segments of this.#older(kept, 1, kept.head.first - 1)) {
+      take(segments, place)
+      place += segments.length
+    }
     return this.lock(async () => {
       const { kept: now, book } = await this.ready()
       // Another window of the book: it is looked through next time.
       if (now.head.series !== kept.head.series || now.head.first !== kept.head.first) return true
-      const all = [...older, ...now.window]
-      const gaps = all.flatMap((segment, i) => (segment ? [] : [i + 1]))
-      const sums = gaps.length > 0 ? now.head.sums : sumsOf(this.#fold(now, all))
-      const differ = JSON.stringify(sorted(sums)) !== JSON.stringify(sorted(now.head.sums))
+      take(now.window, now.head.first)
+      const isSame = (sums: Readonly<Record<string, number>>): boolean =>
+        JSON.stringify(sorted(sums)) === JSON.stringify(sorted(now.head.sums))
+      const differ = gaps.length === 0 && !isSame(totals.sums())
+      // What is mended comes from the whole book with all its checks.
+      const sums = differ ? sumsOf(await this.#whole(now)) : now.head.sums
       if (differ || gaps.length !== now.head.gaps.length) {
         const mended = differ
           ? [...now.head.mended, { date: this.today(now.head.settings.timeZone), what: 'sums' as const }].slice(
@@ -260,8 +273,8 @@ export class Keeper {
     const loaded = await loadStore(this.area, this.marker)
     if (loaded.status !== 'ready') return loaded
     const { kept } = loaded
-    // The witness may be missing after a crash right after the first write.
-    await this.marker.write(true)
+    // The witness may be missing after a crash right after the first write. No reader waits for it to be put back.
+    this.marker.write(true).catch((cause: unknown) => console.warn('Tillside: the witness was not written.', cause))
     try {
       return { status: 'ready', kept, book: this.#open(kept) }
     } catch (cause) {
@@ -299,18 +312,25 @@ export class Keeper {
       : openBook(household, entries)
   }
 
-  /** Segments by number: those of the window as they are held, older ones read a few at a time. */
+  /** Segments by number: those of the window as they are held, older ones as they lie. */
   async #segments(kept: Kept, from: number, to: number): Promise<(Segment | null)[]> {
-    const { series, first, firstBefore } = kept.head
+    const { first } = kept.head
     const found: (Segment | null)[] = []
-    const lastOld = Math.min(to, first - 1)
-    for (let n = from; n <= lastOld; n += SEGMENTS_A_READ) {
-      const end = Math.min(lastOld, n + SEGMENTS_A_READ - 1)
-      const raw = await this.area.get(segmentKeys(series, n, end))
-      const before = n === 1 ? '' : (found.at(-1)?.digest ?? null)
-      found.push(...(await readSegments(raw, series, n, end, before, end === first - 1 ? firstBefore : null)))
-    }
+    for await (const segments of this.#older(kept, from, Math.min(to, first - 1))) found.push(...segments)
     return [...found, ...kept.window.slice(Math.max(0, from - first), Math.max(0, to - first + 1))]
+  }
+
+  /** Segments from before the window, a few at a time. */
+  async *#older(kept: Kept, from: number, to: number): AsyncGenerator<(Segment | null)[]> {
+    const { series, first, firstBefore } = kept.head
+    let before = from === 1 ? '' : null
+    for (let n = from; n <= to; n += SEGMENTS_A_READ) {
+      const end = Math.min(to, n + SEGMENTS_A_READ - 1)
+      const raw = await this.area.get(segmentKeys(series, n, end))
+      const found = await readSegments(raw, series, n, end, before, end === first - 1 ? firstBefore : null)
+      yield found
+      before = found.at(-1)?.digest ?? null
+    }
   }
 
   /** A worker that lives past midnight must not count from yesterday's pay dates. */

@@ -85,4 +85,5 @@ export {
 } from './split.ts'
 export { sweepable, sweepPot } from './sweep.ts'
 export { type TagAnswer, tagOrder } from './tag.ts'
+export { Totals } from './totals.ts'
 export { transferMoney } from './transfer.ts'
