@@ -58,6 +58,7 @@ await script('src/background/worker.ts', 'worker.js', 'es')
 await script('src/guard/gate.ts', 'gate.js', 'iife')
 await script('src/guard/languages.ts', 'languages.js', 'iife')
 await script('src/guard/reader.ts', 'reader.js', 'iife')
+await script('src/guard/mark.ts', 'mark.js', 'iife')
 await lexicons()
 
 await cp(at('src/ui/icons'), `${out}/icons`, { recursive: true, filter: (path) => !/\.(svg|ts|mjs)$/.test(path) })

@@ -4,6 +4,7 @@ import { sayAhead } from './ahead.ts'
 import { addFill, addPay, addSpend, savePot, undo } from './book-commands.ts'
 import type { Context } from './context.ts'
 import { createDemo, createHousehold, leaveDemo } from './household-commands.ts'
+import { markInTab } from './mark-tab.ts'
 import {
   agree,
   closeTheMonth,
@@ -60,6 +61,7 @@ const own: OwnTable = {
   'pay.add': command(ownRequests['pay.add'], addPay),
   'entry.undo': command(ownRequests['entry.undo'], undo),
   'checkout.look': command(ownRequests['checkout.look'], lookAtCheckout),
+  'checkout.mark': command(ownRequests['checkout.mark'], (_, ask) => markInTab(ask.tab, ask.figure)),
   'order.assess': command(ownRequests['order.assess'], assessPots),
   'order.tag': command(ownRequests['order.tag'], tag),
   'order.weigh': command(ownRequests['order.weigh'], weigh),

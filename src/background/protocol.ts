@@ -43,6 +43,9 @@ export interface SeenFigure {
   readonly why: string
 }
 
+/** Which of the page's figures is meant: what it was read as. */
+export type FigurePlace = Pick<SeenFigure, 'label' | 'text'>
+
 /** What the reader saw, as plain data. */
 export interface SeenPage {
   readonly stage: Stage
@@ -276,6 +279,8 @@ export interface OwnCommands extends RestoreCommands, PlanCommands, MonthendComm
   'pay.add': { ask: { id: EntryId; amount: string; date: CalendarDate }; answer: Look }
   'entry.undo': { ask: { id: EntryId; target: EntryId }; answer: Look }
   'checkout.look': { ask: { at: At }; answer: CheckoutLook }
+  /** Shows the person where on the tab's page a figure was read; with null the mark goes. Not for the panel. */
+  'checkout.mark': { ask: { tab: number; figure: FigurePlace | null }; answer: { isFound: boolean } }
   'order.assess': { ask: { shop: string; total: string; order: OrderId | null }; answer: readonly PotChoice[] }
   'order.tag': {
     ask: { id: EntryId; order: OrderId; at: At; wish: WishText; reason: string | null }

@@ -75,6 +75,7 @@ export const ownRequests = {
   'pay.add': z.strictObject({ id: entryId, amount: decimal, date }),
   'entry.undo': z.strictObject({ id: entryId, target: entryId }),
   'checkout.look': z.strictObject({ at }),
+  'checkout.mark': z.strictObject({ tab: z.int(), figure: z.nullable(z.strictObject({ label: short, text: short })) }),
   'order.assess': z.strictObject({ shop: short, total: decimal, order: z.nullable(orderId) }),
   'order.tag': z.strictObject({
     id: entryId,

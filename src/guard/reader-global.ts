@@ -1,4 +1,4 @@
-import type { SeenPage } from '../background/protocol.ts'
+import type { FigurePlace, SeenPage } from '../background/protocol.ts'
 import type { Lexicon } from '../checkout/lexicon/lexicon.ts'
 import type { drawCurtain } from './curtain.ts'
 
@@ -17,6 +17,8 @@ export interface PageReader {
    * @param form the form whose entries were gathered last, for browsers that do not name the source
    */
   leaving(event: NavigateEvent, form: Element | null, currency: string): SeenPage | null
+  /** The element in which a figure was read, if the page still shows it. */
+  find(figure: FigurePlace): Element | null
   /** The trees (document, shadow roots) in which controls that place the order lie. */
   roots(): readonly Node[]
   /** Keeps presses from wallet buttons in frames of other origins, where nothing can be heard; or lets them be again. */

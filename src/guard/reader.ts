@@ -1,4 +1,4 @@
-import type { SeenFigure, SeenPage } from '../background/protocol.ts'
+import type { FigurePlace, SeenFigure, SeenPage } from '../background/protocol.ts'
 import { readPage } from '../checkout/page-reader.ts'
 import type { CheckoutReading, Evidence } from '../checkout/reading.ts'
 import { drawCurtain } from './curtain.ts'
@@ -27,6 +27,7 @@ const reader: PageReader = {
   seen: (currency) => pageOf(read(currency)),
   ordering,
   leaving,
+  find: (figure) => read(currencyHint).evidence.find((each) => isSame(figureOf(each), figure))?.element ?? null,
   roots: () => read(currencyHint).placeOrder.map((control) => control.getRootNode()),
   clicks,
   submits,
@@ -95,6 +96,10 @@ function pageOf(reading: CheckoutReading): SeenPage {
 
 function figureOf({ label, text, used, why }: Evidence): SeenFigure {
   return { label: cut(label), text: cut(text), used, why: cut(why) }
+}
+
+function isSame(a: FigurePlace, b: FigurePlace): boolean {
+  return a.label === b.label && a.text === b.text
 }
 
 function cut(text: string): string {

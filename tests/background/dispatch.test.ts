@@ -137,6 +137,27 @@ describe('who may ask what', () => {
     }
   })
 
+  it('only the popup may have a figure marked on a page, and only by what the page said itself', async () => {
+    const figure = { label: 'Order total', text: '$12.50' }
+    for (const sender of [PANEL, SHOP]) {
+      expect(await say({ command: 'checkout.mark', ask: { tab: 7, figure } }, sender)).toMatchObject({
+        code: 'not-allowed',
+      })
+    }
+    const more = { tab: 7, figure: { ...figure, left: '37.50' } }
+    expect(await say({ command: 'checkout.mark', ask: more }, POPUP)).toMatchObject({ code: 'bad-message' })
+    fake.browser.scripting.executeScript.mockClear()
+    expect(await own('checkout.mark', { tab: 7, figure })).toEqual({ isFound: false })
+    expect(fake.browser.scripting.executeScript.mock.calls).toEqual([
+      [{ target: { tabId: 7 }, files: ['mark.js'] }],
+      [{ target: { tabId: 7 }, func: expect.any(Function), args: [figure] }],
+    ])
+    // To take a mark away, nothing is brought into the page.
+    fake.browser.scripting.executeScript.mockClear()
+    await own('checkout.mark', { tab: 7, figure: null })
+    expect(fake.browser.scripting.executeScript).toHaveBeenCalledOnce()
+  })
+
   it('messages of another shape are refused before anything is done', async () => {
     const wrong = [
       null,

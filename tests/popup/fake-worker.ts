@@ -65,6 +65,8 @@ export class FakeWorker {
   tags = new Map<string, OpenTag>()
   /** Every command asked, in order. */
   readonly asked: { readonly command: string; readonly ask: unknown }[] = []
+  /** Whether the page still shows the figures it was read for. */
+  showsFigures = true
   /** When set, the next answers are withheld until it resolves. */
   gate: Promise<void> | null = null
   /** When set, every command fails with it. */
@@ -191,6 +193,7 @@ export class FakeWorker {
       if (undone && 'order' in undone) this.forgetTag(undone.order)
       return look
     },
+    'checkout.mark': ({ figure }) => ({ isFound: figure !== null && this.showsFigures }),
     'checkout.look': ({ at }) => {
       if ('nonce' in at && this.checkout.heldBecause === null) throw unknownNonce()
       return { ...this.checkout, tag: this.tagHere() }

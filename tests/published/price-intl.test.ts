@@ -56,10 +56,16 @@ const locales = [...tried].filter(
 const AMOUNTS = [0, 1234.5, 1234567.89, -1234.5]
 const DISPLAYS = ['symbol', 'code', 'name'] as const
 
-/** The same value as `Intl` rounds it, in plain decimals. */
+const plainFormats = new Map<string, Intl.NumberFormat>()
+
+/** The same value as `Intl` rounds it, in plain decimals. A format is costly to make, and there are few kinds. */
 function plain(value: number, digits: Intl.ResolvedNumberFormatOptions): string {
   const { minimumFractionDigits = 0, maximumFractionDigits = 0 } = digits
-  return new Intl.NumberFormat('en', { useGrouping: false, minimumFractionDigits, maximumFractionDigits }).format(value)
+  const kind = `${minimumFractionDigits} ${maximumFractionDigits}`
+  const options = { useGrouping: false, minimumFractionDigits, maximumFractionDigits }
+  const format = plainFormats.get(kind) ?? new Intl.NumberFormat('en', options)
+  plainFormats.set(kind, format)
+  return format.format(value)
 }
 
 // ICU 78 writes a broken name pattern for some locales whenever the currency has not two decimals: `KWD 0.00 Kuwaiti

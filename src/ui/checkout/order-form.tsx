@@ -125,7 +125,15 @@ export function OrderForm(props: {
         go()
       }}
     >
-      <TotalField page={look.page} currency={asked} onPage={onPage} text={text} onText={setText} read={read} />
+      <TotalField
+        tab={'tab' in props.at ? props.at.tab : null}
+        page={look.page}
+        currency={asked}
+        onPage={onPage}
+        text={text}
+        onText={setText}
+        read={read}
+      />
       {isForeign && (
         <AbroadFields
           {...abroad}

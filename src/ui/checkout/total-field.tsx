@@ -5,9 +5,12 @@ import type { AmountRead } from '../amount-text.ts'
 import { TextField } from '../field.tsx'
 import { amountText, editText } from '../money-text.ts'
 import { t } from '../text.ts'
+import { WhereFound } from './where-found.tsx'
 
 /** What the order costs: as the page says it, or as the person corrects it. */
 export function TotalField(props: {
+  /** The tab whose page can show where its figures stand; null in the panel, which covers the page. */
+  readonly tab: number | null
   readonly page: SeenPage | null
   readonly currency: CurrencyCode
   /** What the page says, in the household's currency. */
@@ -35,7 +38,7 @@ export function TotalField(props: {
         />
         <span class="total-currency">{currency}</span>
         <div class="total-source">
-          <Source page={page} currency={currency} onPage={onPage} />
+          <Source tab={props.tab} page={page} currency={currency} onPage={onPage} />
           {differs && (
             <button type="button" class="link" onClick={() => props.onText(editText(onPage))}>
               {t('total_use_page', { amount: amountText(onPage) })}
@@ -43,24 +46,29 @@ export function TotalField(props: {
           )}
         </div>
       </div>
-      <SetAside page={page} />
+      <SetAside tab={props.tab} page={page} />
     </div>
   )
 }
 
-function Source(props: { page: SeenPage | null; currency: CurrencyCode; onPage: Money | null }) {
-  const { page, currency, onPage } = props
+function Source(props: { tab: number | null; page: SeenPage | null; currency: CurrencyCode; onPage: Money | null }) {
+  const { tab, page, currency, onPage } = props
   const used = page?.figures.find((f) => f.used)
   if (page?.total && !onPage) {
     const { amount, currency: other } = page.total
     return <p>{t('total_other_currency', { amount, other, currency })}</p>
   }
   if (!onPage) return <p>{t('total_unread')}</p>
-  return used ? <p>{t('total_read_from', { label: used.label })}</p> : <p>{t('total_read')}</p>
+  if (!used) return <p>{t('total_read')}</p>
+  return (
+    <p>
+      {t('total_read_from', { label: used.label })} {tab !== null && <WhereFound tab={tab} figure={used} />}
+    </p>
+  )
 }
 
 /** Other figures the page shows, for a person who wonders why this one was taken. */
-function SetAside({ page }: { page: SeenPage | null }) {
+function SetAside({ tab, page }: { tab: number | null; page: SeenPage | null }) {
   const others = page?.figures.filter((f) => !f.used) ?? []
   if (others.length === 0) return null
   return (
@@ -70,7 +78,9 @@ function SetAside({ page }: { page: SeenPage | null }) {
         {others.map((f) => (
           <div key={`${f.label} ${f.text}`}>
             <dt>{f.label}</dt>
-            <dd>{f.text}</dd>
+            <dd>
+              {f.text} {tab !== null && <WhereFound tab={tab} figure={f} />}
+            </dd>
           </div>
         ))}
       </dl>
