@@ -5,15 +5,11 @@ import type { SeenPage } from './protocol.ts'
 import { pageRequests } from './schemas.ts'
 import { LANGUAGES_FILE, READER_FILE } from './shops.ts'
 
-/** What a frame says of itself: the languages it speaks, those whose words it has, and whether the reader is there. */
-const there = z.object({ spoken: z.array(z.string()), known: z.array(z.string()), hasReader: z.boolean() })
-const NOTHING: z.infer<typeof there> = { spoken: [], known: [], hasReader: false }
-
 const seenPage = pageRequests['page.seen'].def.shape.page
 
 /**
  * Brings the reader into a frame of a tab (0 is the page itself), with the lexicons of the languages the page speaks; it
- * stays there until the page goes. Safe to repeat: only what is missing is brought.
+ * stays there until the page goes. Safe to repeat.
  *
  * @throws when the tab may not be read
  */
@@ -25,17 +21,11 @@ export async function bringReader(tab: number, frame: number): Promise<void> {
   const [found] = await browser.scripting.executeScript({
     target,
     injectImmediately,
-    func: () => ({
-      spoken: globalThis.tillsideLanguages ?? [],
-      known: (globalThis.tillsideLexicons ?? []).map(({ language }) => language),
-      // A frame of the page's by that name is no reader.
-      hasReader: Object.hasOwn(globalThis, 'tillsideReader') && globalThis.tillsideReader !== undefined,
-    }),
+    func: () => globalThis.tillsideLanguages ?? [],
   })
-  const { spoken, known, hasReader } = there.safeParse(found?.result).data ?? NOTHING
-  const missing = spoken.filter((language) => shopLanguages.includes(language) && !known.includes(language))
-  const files = [...missing.map((language) => `lexicons/${language}.js`), ...(hasReader ? [] : [READER_FILE])]
-  if (files.length > 0) await browser.scripting.executeScript({ target, injectImmediately, files })
+  const languages = z.array(z.string()).safeParse(found?.result).data ?? []
+  const lexicons = languages.filter((l) => shopLanguages.includes(l)).map((l) => `lexicons/${l}.js`)
+  await browser.scripting.executeScript({ target, injectImmediately, files: [...lexicons, READER_FILE] })
 }
 
 /**
