@@ -2,8 +2,6 @@ import browser from 'webextension-polyfill'
 import type {} from '../guard/mark-global.ts'
 import type { FigurePlace, OwnCommands } from './protocol.ts'
 
-const MARK_FILE = 'mark.js'
-
 /**
  * Brings a tab's page to where a figure was read, and marks the place for a moment; with null takes the mark away. The page
  * itself is told nothing: what is said stays among our own scripts. Not found where the page has changed meanwhile, or may
@@ -15,7 +13,7 @@ export async function markInTab(
 ): Promise<OwnCommands['checkout.mark']['answer']> {
   const target = { tabId: tab }
   try {
-    if (figure) await browser.scripting.executeScript({ target, files: [MARK_FILE] })
+    if (figure) await browser.scripting.executeScript({ target, files: ['mark.js'] })
     const [said] = await browser.scripting.executeScript({
       target,
       func: (place: FigurePlace | null) =>
@@ -23,8 +21,7 @@ export async function markInTab(
       args: [figure],
     })
     return { isFound: said?.result === true }
-  } catch (cause) {
-    console.info('Tillside: this page cannot be marked.', cause)
+  } catch {
     return { isFound: false }
   }
 }
