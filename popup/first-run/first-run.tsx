@@ -7,6 +7,7 @@ import { errorText } from '../../src/ui/error-text.ts'
 import { SelectField } from '../../src/ui/field.tsx'
 import { Masthead } from '../../src/ui/masthead.tsx'
 import { Notice } from '../../src/ui/notice.tsx'
+import { forgetSeen } from '../../src/ui/seen.ts'
 import { t } from '../../src/ui/text.ts'
 import { todayHere } from '../../src/ui/today-here.ts'
 import { checkFirstRun, type FirstRunDraft, firstRunFrom } from './first-run-draft.ts'
@@ -20,13 +21,13 @@ import { suggestedPots, TICKED_AT_START } from './suggestions.ts'
 export function FirstRun({ onDone }: { onDone: () => Promise<void> }) {
   const drafts = useDrafts()
   const [draft, setDraft] = useState<FirstRunDraft>(() => firstRunFrom(drafts.read('first-run'), beginning()))
-  const [wasTried, setTried] = useState(false)
+  const [tries, setTries] = useState(0)
   const [isBusy, setBusy] = useState(false)
   const [error, setError] = useState<unknown>(null)
   const form = useRef<HTMLFormElement>(null)
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
   const check = checkFirstRun(draft, todayHere(), zone, locale())
-  const problems = wasTried ? check.problems : null
+  const problems = tries > 0 ? check.problems : null
 
   const change = (next: FirstRunDraft): void => {
     setDraft(next)
@@ -48,12 +49,14 @@ export function FirstRun({ onDone }: { onDone: () => Promise<void> }) {
   const submit = (): void => {
     const { ask: wish } = check
     if (wish) void start(() => ask('household.create', wish))
-    else setTried(true)
+    else setTries((n) => n + 1)
   }
-  // The first field with an error gets the keyboard as soon as the errors are drawn.
+  // A household that begins has read no hint, whatever an erased one left.
+  useEffect(forgetSeen, [])
+  // The first field with an error gets the keyboard as soon as the errors are drawn, at every try.
   useEffect(() => {
-    if (wasTried) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
-  }, [wasTried])
+    if (tries > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
+  }, [tries])
 
   const names = new Intl.DisplayNames([locale()], { type: 'currency' })
   return (
@@ -89,7 +92,11 @@ export function FirstRun({ onDone }: { onDone: () => Promise<void> }) {
           <p class="caution">{t('caution')}</p>
           <div class="first-run-foot">
             <RunningSum pots={draft.pots} currency={draft.currency} />
-            {problems && <Notice outcome="warn">{t('first_run_problems')}</Notice>}
+            {problems && (
+              <Notice outcome="warn" isUrgent>
+                {t('first_run_problems')}
+              </Notice>
+            )}
             {error !== null && (
               <Notice outcome="block" isUrgent>
                 {errorText(error)}

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { PotBalance } from '../../src/index.ts'
 import { ofMinor } from '../../src/index.ts'
-import { drawSill, type SillPart, sillReach } from '../../src/ui/sill.ts'
+import { drawSill, ruleOfSill, type SillPart, sillReach } from '../../src/ui/sill.ts'
 
 function pot(cash: number, card: number, held: number): PotBalance {
   const of = (minor: number) => ofMinor('CAD', minor)
@@ -52,6 +52,17 @@ describe('the bar of a pot', () => {
       fc.property(anyPot, (p) => {
         const free = width(p, 'notes') + width(p, 'card') - width(p, 'held') - width(p, 'spoken')
         expect(free - width(p, 'short')).toBe(p.left.minor)
+      }),
+    )
+  })
+
+  it('the rule under the bar is as long as what is left', () => {
+    fc.assert(
+      fc.property(anyPot, (p) => {
+        const scale = Math.max(1, sillReach(p))
+        const rule = ruleOfSill(p, scale)
+        const long = rule ? Math.round((rule.to - rule.from) * scale) : 0
+        expect(long).toBe(Math.max(0, p.left.minor))
       }),
     )
   })

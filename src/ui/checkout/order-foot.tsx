@@ -35,7 +35,7 @@ export function OrderFoot(props: {
     <div class="order-foot">
       <div aria-live="polite">
         {props.plain && choice && <VerdictBox household={household} chosen={choice} choices={props.choices} />}
-        {props.takeOut && <TakeOut {...props.takeOut} />}
+        {props.takeOut && !props.takeOut.weighed.removal?.isAll && <TakeOut {...props.takeOut} />}
         {!props.plain && weighed && wish && <SplitOutcome household={household} weighed={weighed} wish={wish} />}
       </div>
       {outcome === 'warn' && (
@@ -48,9 +48,21 @@ export function OrderFoot(props: {
           error={missing === 'reason' && props.reason.trim() === '' ? t('reason_missing') : null}
         />
       )}
-      {missing === 'total' && !props.hasTotal && <Notice outcome="warn">{t('total_missing')}</Notice>}
-      {missing === 'pot' && !pot && <Notice outcome="warn">{t('pot_missing')}</Notice>}
-      {missing === 'more' && !wish && <Notice outcome="warn">{t('more_missing')}</Notice>}
+      {missing === 'total' && !props.hasTotal && (
+        <Notice outcome="warn" isUrgent>
+          {t('total_missing')}
+        </Notice>
+      )}
+      {missing === 'pot' && !pot && (
+        <Notice outcome="warn" isUrgent>
+          {t('pot_missing')}
+        </Notice>
+      )}
+      {missing === 'more' && !wish && (
+        <Notice outcome="warn" isUrgent>
+          {t('more_missing')}
+        </Notice>
+      )}
       {props.error !== null && (
         <Notice outcome="block" isUrgent>
           {errorText(props.error)}
