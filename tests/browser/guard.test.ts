@@ -84,6 +84,30 @@ describe('an order on a watched shop', () => {
     expect(orders()).toEqual([`corvid ${expectedTotal('corvid', 'heron-waltz:1')}`])
   })
 
+  it('whose basket was said to be for a pot is held, and one press in the panel tags it there', async () => {
+    const basket = 'seed-mix:2,twine:1'
+    const before = await held('household')
+    const cart = await extension.context.newPage()
+    await cart.goto(shop.url('fernhill', `/basket?basket=${basket}`))
+    const popup = await extension.popup(cart)
+    await choosePot(popup, 'Household things')
+    await popup.getByRole('button', { name: words('ahead_keep', { pot: 'Household things' }) }).click()
+    await popup.getByText('This basket is for Household things').waitFor()
+    if (process.env.TILLSIDE_SHOT) await popup.screenshot({ path: process.env.TILLSIDE_SHOT, fullPage: true })
+    await popup.close()
+    expect(await held('household')).toBe(before)
+
+    const page = await goToCheckout(extension, shop, 'fernhill', basket)
+    await orderButton(page, 'fernhill').click()
+    const panel = await panelOf(page)
+    await panel.getByText(words('ahead_said_panel', { pot: 'Household things' })).waitFor()
+    await pressTag(panel)
+    await backToShop(page, panel)
+    expect(Number(await held('household')) - Number(before)).toBeCloseTo(Number(expectedTotal('fernhill', basket)), 5)
+    const tab = await extension.tabId(page)
+    expect(await extension.ask('checkout.look', { at: { tab } })).toMatchObject({ ahead: null })
+  })
+
   it('that its pot cannot pay is blocked: the panel has no way on, and going back places nothing', async () => {
     const page = await goToCheckout(extension, shop, 'corvid', 'evening-piano:1')
     await orderButton(page, 'corvid').click()

@@ -1,14 +1,15 @@
+import type { Page } from 'puppeteer-core'
 import type { HostileShop } from '../../demo-data/shop/hostile/server.ts'
 import type { Driven } from './both.ts'
 import { untilAllArrived } from './landing.ts'
-import { waysTable } from './ways-table.ts'
+import { type Way, waysTable } from './ways-table.ts'
 
 /** What came of many orders tried in random ways at random moments. */
 export interface GuardOutcome {
   readonly runs: number
   readonly held: number
-  /** Nothing was ordered, and nothing had to be held: the press came before there was anything to press. */
-  readonly nothing: number
+  /** Nothing was ordered, and nothing held: by way, moment and what kept the test from pressing. */
+  readonly nothing: readonly string[]
   /** Orders that reached the server without a tag: each a failure, by its way and moment. */
   readonly unheld: readonly string[]
 }
@@ -43,7 +44,8 @@ export async function runGuardTorture(
       (way.notHoldable === undefined || (way.notHoldableIn ?? browser.name) !== browser.name) &&
       way.notDriven !== browser.name,
   )
-  let [held, nothing] = [0, 0]
+  let held = 0
+  const nothing: string[] = []
   const unheld: string[] = []
   for (let n = 0; n < runs; n++) {
     const [name, way] = ways[Math.floor(random() * ways.length)] ?? ['', waysTable.mouse]
@@ -53,8 +55,8 @@ export async function runGuardTorture(
     const page = await browser.open(shop.url(way.page))
     const delay = Math.floor(random() ** 2 * LATEST_MS)
     await page.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), delay)
-    await way.act(page, browser.name).catch(() => undefined)
-    if (random() < 0.3) await way.act(page, browser.name).catch(() => undefined)
+    const pressed = [await tried(way, page, browser)]
+    if (random() < 0.3) pressed.push(await tried(way, page, browser))
     // Something comes of it soon, or nothing does; then what was sent late has its time to arrive.
     for (
       const until = Date.now() + LONGEST_MS;
@@ -65,7 +67,15 @@ export async function runGuardTorture(
     await untilAllArrived(page)
     if (shop.orders().length > 0) unheld.push(`run ${n}: ${name} after ${delay} ms`)
     else if ((await browser.held()) > 0) held++
-    else nothing++
+    else nothing.push(`run ${n}: ${name} after ${delay} ms, ${pressed.join(', ')}`)
   }
   return { runs, held, nothing, unheld }
+}
+
+/** A second press may find no page any more, or a curtain over it. */
+async function tried(way: Way, page: Page, browser: Driven): Promise<string> {
+  return way.act(page, browser.name).then(
+    () => 'pressed',
+    (cause: unknown) => `not pressed (${cause instanceof Error ? cause.message : String(cause)})`,
+  )
 }
