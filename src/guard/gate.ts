@@ -1,9 +1,11 @@
-import type { CurtainTexts, HeldBecause, PageCommands, Pass, Reply, SeenPage, ToGate } from '../background/protocol.ts'
+import type { CurtainTexts, HeldBecause, Pass, SeenPage, ToGate } from '../background/protocol.ts'
 import { mayBeCheckout } from '../checkout/may-be-checkout.ts'
 import type { Curtain } from './curtain.ts'
 import { api, rootIn, seeClosedRoots } from './engine.ts'
 import './reader-global.ts'
+import { hasControl } from './has-control.ts'
 import { seatOf } from './seat.ts'
+import { NO_ANSWER_MS, send } from './tell-worker.ts'
 
 /*
  * The gate: runs at document_start in every page and same-origin frame of a watched shop, with no library in it. It holds
@@ -18,7 +20,6 @@ const SAME_ORDER_MS = 120_000
 const WAIVED_MS = 60_000
 /** Reading again after a change waits for the page to come to rest. */
 const REST_MS = 250
-const NO_ANSWER_MS = 2_000
 /** A page's own policy may keep every frame out: a panel that has not spoken after so long is not there. */
 const PANEL_MS = 6_000
 /** A curtain that the page takes away is drawn again this often in a page's life, and then at most once per press and second. */
@@ -120,7 +121,11 @@ function back(event: PageTransitionEvent): void {
 
 async function hello(): Promise<void> {
   const answer = await send('page.hello', {})
-  if (!answer) return
+  if (!answer) {
+    // A worker on a busy machine: it may have a tag to tell of.
+    if (api.runtime?.id) setTimeout(hello, NO_ANSWER_MS)
+    return
+  }
   ;({ watched, currency, pass, texts } = answer)
   lookSoon()
 }
@@ -257,7 +262,7 @@ function raise(page: SeenPage): void {
   const now = performance.now()
   if (curtain?.isOpen() || (lost > 0 && now - drawnAt < DRAW_EVERY_MS)) return
   drawnAt = now
-  const nonce = Array.from(crypto.getRandomValues(new Uint8Array(16)), (b) => b.toString(16).padStart(2, '0')).join('')
+  const nonce = crypto.randomUUID().replaceAll('-', '')
   // Told before anything is drawn: the worker weighs the order while the curtain rises.
   const told = send('page.held', { nonce, because: because(page), page })
   const raised = globalThis.tillsideReader?.drawCurtain(seat.document, say, waive, () => {
@@ -340,6 +345,8 @@ async function lookNow(): Promise<void> {
     await bring()
   }
   const reader = globalThis.tillsideReader
+  // A busy machine may bring it after the answer was given up.
+  if (!reader) restTimer = setTimeout(lookNow, NO_ANSWER_MS)
   if (!reader || !isTop) return
   const page = reader.seen(currency)
   reader.shield(performance.now() > waivedUntil && !(pass && sameTotal(pass.read, page.total)))
@@ -358,40 +365,8 @@ function hear(said: ToGate): void {
   void lookNow()
 }
 
-const PRESSABLE =
-  'button, a, label, input:is([type=submit], [type=image], [type=button]), summary, [role=button], [role=link], [onclick], [tabindex]'
-
-/** The path holds something that could order when pressed, or is a form being submitted. */
-function hasControl(event: Event): boolean {
-  if (event.type === 'submit') return true
-  return event
-    .composedPath()
-    .some(
-      (node) =>
-        node instanceof Element &&
-        (Element.prototype.matches.call(node, PRESSABLE) || `${node.localName}`.includes('-') || rootIn(node)),
-    )
-}
-
 function sameTotal(a: SeenPage['total'], b: SeenPage['total']): boolean {
   return a === null || b === null ? a === b : a.amount === b.amount && a.currency === b.currency
-}
-
-/** Null when the worker does not answer in time, refuses, or is gone. */
-async function send<C extends keyof PageCommands>(
-  command: C,
-  ask: PageCommands[C]['ask'],
-): Promise<PageCommands[C]['answer'] | null> {
-  try {
-    const late = new Promise<null>((resolve) => setTimeout(resolve, NO_ANSWER_MS, null))
-    const reply: Reply<PageCommands[C]['answer']> | null | undefined = await Promise.race([
-      api.runtime.sendMessage({ command, ask }),
-      late,
-    ])
-    return reply?.ok ? reply.value : null
-  } catch {
-    return null // The worker cannot be reached; the caller says so to the person where it matters.
-  }
 }
 
 /** The worker's words, or looked up where it never said one. */

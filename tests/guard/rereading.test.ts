@@ -56,7 +56,8 @@ beforeAll(async () => {
     done.push('ask')
     return box.call(this)
   })
-})
+  // The modules are made ready in here, which takes its time on a busy machine.
+}, 60_000)
 
 beforeEach(() => {
   reads = 0
