@@ -49,8 +49,10 @@ it('the popup at a checkout in Arabic runs from right to left, takes Arabic digi
   expect(await popup.locator('.verdict').first().textContent()).toContain(written)
 
   await popup.evaluate(axe.source)
+  // Public reference implementation of the machine-checkable part of WCAG 2.2: axe-core.
   const faults = await popup.evaluate<string[]>(
-    "axe.run().then((found) => found.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))",
+    `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
+      found.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
   )
   expect(faults).toEqual([])
 })

@@ -21,6 +21,8 @@ export function lookAtText(page: Page | Frame): Promise<TextLook> {
     const scrolls = (e: Element): boolean => /auto|scroll/.test(getComputedStyle(e).overflowX)
 
     for (const element of document.body.querySelectorAll('*')) {
+      // What keys are called comes from the browser.
+      if (element.localName === 'kbd') continue
       if (!element.checkVisibility({ visibilityProperty: true })) continue
       for (const name of ['aria-label', 'title', 'placeholder', 'alt']) {
         const text = element.getAttribute(name)
