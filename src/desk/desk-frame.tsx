@@ -1,7 +1,6 @@
 import type { ComponentType } from 'preact'
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { BookState } from '../ui/book-state.tsx'
-import { onBookChanged } from '../ui/browser.ts'
 import { Damaged } from '../ui/damaged.tsx'
 import { DemoBand } from '../ui/demo-band.tsx'
 import { Masthead } from '../ui/masthead.tsx'
@@ -9,85 +8,57 @@ import { NoAnswer } from '../ui/no-answer.tsx'
 import { Skeleton } from '../ui/skeleton.tsx'
 import { t } from '../ui/text.ts'
 import { DeskNav } from './desk-nav.tsx'
-import { HouseholdContext } from './household.ts'
-import { type Found, loadBook } from './load-book.ts'
+import { DoneBar } from './done-bar.tsx'
+import { BookContext, ViewContext } from './household.ts'
 import { PageSlot } from './page-slot.tsx'
 import { pageNamed } from './pages.ts'
 import { usePlace } from './place.ts'
-
-type State =
-  | { readonly kind: 'waiting' }
-  | { readonly kind: 'failed'; readonly error: unknown }
-  | { readonly kind: 'found'; readonly found: Found }
+import { useDesk } from './use-desk.ts'
 
 /** The desk around its pages: who we are, where one can go, and the household the pages work from. */
 export function DeskFrame() {
-  const [state, setState] = useState<State>({ kind: 'waiting' })
+  const { state, desk, done, read, load, retry, tookBack, forgetDone } = useDesk()
   const place = usePlace()
   const page = pageNamed(place.page)
-  const latest = useRef<Found | null>(null)
-  /** Two readings at once would each start from the same book; the second waits for the first. */
-  const reading = useRef<Promise<void>>(Promise.resolve())
-
-  const read = useCallback((): Promise<void> => {
-    const next = reading.current
-      .catch(() => {})
-      .then(async () => {
-        const earlier = latest.current?.status === 'ready' ? latest.current : null
-        latest.current = await loadBook(earlier)
-        setState({ kind: 'found', found: latest.current })
-      })
-    reading.current = next
-    return next
-  }, [])
-  const load = useCallback((): void => {
-    read().catch((error: unknown) => setState({ kind: 'failed', error }))
-  }, [read])
-  useEffect(load, [load])
-  useEffect(
-    () =>
-      onBookChanged(() => {
-        // What is on screen stays when another window's change cannot be read just now.
-        read().catch((cause: unknown) => console.warn('Tillside: the desk could not be drawn anew.', cause))
-      }),
-    [read],
-  )
   useEffect(() => {
     if (page) document.title = `${t(page.title)} · ${t('extension_name')}`
   }, [page])
+  // What was done belongs to the page it was done on.
+  useEffect(forgetDone, [page?.name])
 
   if (state.kind === 'waiting') return <Skeleton />
-  if (state.kind === 'failed') {
-    const retry = (): void => {
-      setState({ kind: 'waiting' })
-      load()
-    }
-    return <NoAnswer error={state.error} onRetry={retry} />
-  }
-  const { found } = state
-  if (found.status !== 'ready') {
+  if (state.kind === 'failed') return <NoAnswer error={state.error} onRetry={retry} />
+  if (!desk) {
+    const found = state.kind === 'found' ? state.found : null
     return (
       <>
-        {found.status === 'damaged' ? <Damaged what={found.what} /> : <NothingYet />}
+        {found?.status === 'damaged' ? <Damaged what={found.what} /> : <NothingYet />}
         <RestoreInstead onDone={read} />
       </>
     )
   }
+  const book = state.kind === 'found' && state.found.status === 'ready' ? state.found.book : null
+  const partly = state.kind === 'reading' ? state.partly : null
   return (
-    <HouseholdContext.Provider value={{ view: found.view, book: found.book, refresh: read }}>
-      <button type="button" class="skip" onClick={() => document.getElementById('desk-main')?.focus()}>
-        {t('desk_skip')}
-      </button>
-      <Masthead />
-      <BookState view={found.view} />
-      {found.view.isDemo && <DemoBand onLook={load} />}
-      <div class="desk-body">
-        <DeskNav current={page?.name ?? ''} />
-        <main id="desk-main" tabIndex={-1}>
-          {page && <PageSlot page={page} rest={place.rest} />}
-        </main>
-      </div>
-    </HouseholdContext.Provider>
+    <ViewContext.Provider value={desk}>
+      <BookContext.Provider value={book}>
+        <button type="button" class="skip" onClick={() => document.getElementById('desk-main')?.focus()}>
+          {t('desk_skip')}
+        </button>
+        <Masthead />
+        <BookState view={desk.view} />
+        {desk.view.isDemo && <DemoBand onLook={load} />}
+        <div class="desk-body">
+          <DeskNav current={page?.name ?? ''} />
+          <div class="desk-page">
+            <main id="desk-main" tabIndex={-1}>
+              {page && <PageSlot page={page} rest={place.rest} partly={partly} />}
+            </main>
+            <DoneBar done={done} onBack={() => tookBack(t('done_taken_back'))} onClose={forgetDone} />
+          </div>
+        </div>
+      </BookContext.Provider>
+    </ViewContext.Provider>
   )
 }
 
@@ -95,11 +66,13 @@ function NothingYet() {
   return (
     <>
       <Masthead />
-      <main>
+      <main class="desk-new">
         <h1>{t('desk_new_title')}</h1>
         <p>{t('desk_new_hint')}</p>
         <p>
-          <a href="../../popup/popup.html">{t('desk_new_start')}</a>
+          <a class="button primary" href="../../popup/popup.html">
+            {t('desk_new_start')}
+          </a>
         </p>
       </main>
     </>

@@ -7,6 +7,8 @@ import '../ui/tokens.css'
 import '../ui/base.css'
 import '../ui/controls.css'
 import './desk.css'
+import './parts/parts.css'
+import './parts/tables.css'
 
 /** The desk: a tab of its own for everything larger than the popup. The part after `#` says which page. */
 async function start(): Promise<void> {

@@ -12,7 +12,11 @@ export interface DeskPage {
   readonly name: string
   readonly title: TextKey
   readonly load: () => Promise<ComponentType<PageProps>>
+  /** Whether it is drawn from the book; without it, every pot's figures are at hand at once. */
+  readonly needsBook: (rest: readonly string[]) => boolean
 }
+
+const always = (): boolean => true
 
 /** Pages that belong together, under one heading. */
 export interface PageGroup {
@@ -29,16 +33,19 @@ export const pageGroups: readonly PageGroup[] = [
         name: 'pots',
         title: 'desk_page_pots',
         load: () => import('./pots/pots-page.tsx').then((m) => m.PotsPage),
+        needsBook: (rest) => rest.length > 0,
       },
       {
         name: 'orders',
         title: 'desk_page_orders',
         load: () => import('./orders/orders-page.tsx').then((m) => m.OrdersPage),
+        needsBook: always,
       },
       {
         name: 'renewals',
         title: 'desk_page_renewals',
         load: () => import('./orders/renewals-page.tsx').then((m) => m.RenewalsPage),
+        needsBook: always,
       },
     ],
   },
@@ -49,26 +56,31 @@ export const pageGroups: readonly PageGroup[] = [
         name: 'payday',
         title: 'payday_title',
         load: () => import('./plan/payday/payday-page.tsx').then((m) => m.PaydayPage),
+        needsBook: always,
       },
       {
         name: 'year',
         title: 'year_page',
         load: () => import('./plan/year/year-page.tsx').then((m) => m.YearPage),
+        needsBook: always,
       },
       {
         name: 'goals',
         title: 'goals_title',
         load: () => import('./plan/goals/goals-page.tsx').then((m) => m.GoalsPage),
+        needsBook: always,
       },
       {
         name: 'sheets',
         title: 'sheets_title',
         load: () => import('./plan/sheets/sheets-page.tsx').then((m) => m.SheetsPage),
+        needsBook: always,
       },
       {
         name: 'along',
         title: 'along_title',
         load: () => import('./plan/along/along-page.tsx').then((m) => m.AlongPage),
+        needsBook: always,
       },
     ],
   },
@@ -79,26 +91,31 @@ export const pageGroups: readonly PageGroup[] = [
         name: 'statement',
         title: 'monthend_page_statement',
         load: () => import('./monthend/statement/statement-page.tsx').then((m) => m.StatementPage),
+        needsBook: always,
       },
       {
         name: 'count',
         title: 'monthend_page_count',
         load: () => import('./monthend/count/count-page.tsx').then((m) => m.CountPage),
+        needsBook: always,
       },
       {
         name: 'settle',
         title: 'monthend_page_settle',
         load: () => import('./monthend/settle/settle-page.tsx').then((m) => m.SettlePage),
+        needsBook: always,
       },
       {
         name: 'review',
         title: 'monthend_page_review',
         load: () => import('./monthend/review/review-page.tsx').then((m) => m.ReviewPage),
+        needsBook: always,
       },
       {
         name: 'close',
         title: 'monthend_page_close',
         load: () => import('./monthend/close/close-page.tsx').then((m) => m.ClosePage),
+        needsBook: always,
       },
     ],
   },
@@ -109,6 +126,7 @@ export const pageGroups: readonly PageGroup[] = [
         name: 'safe',
         title: 'desk_page_safe',
         load: () => import('./safe/safe-page.tsx').then((m) => m.SafePage),
+        needsBook: always,
       },
     ],
   },

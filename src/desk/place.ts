@@ -24,11 +24,21 @@ export function linkTo(page: string, ...rest: readonly string[]): string {
   return `#/${[page, ...rest].map(encodeURIComponent).join('/')}`
 }
 
+let moves = 0
+
+/** Whether someone has gone from one place of the desk to another since it was opened. */
+export function hasMoved(): boolean {
+  return moves > 0
+}
+
 /** The place in the address bar now; follows links, and the browser's back and forward. */
 export function usePlace(): Place {
   const [place, setPlace] = useState(() => placeOf(location.hash))
   useEffect(() => {
-    const follow = (): void => setPlace(placeOf(location.hash))
+    const follow = (): void => {
+      moves++
+      setPlace(placeOf(location.hash))
+    }
     addEventListener('hashchange', follow)
     return () => removeEventListener('hashchange', follow)
   }, [])

@@ -7,6 +7,8 @@ import { amountText } from '../../ui/money-text.ts'
 import { shortDate } from '../../ui/short-date.ts'
 import { listText, t, tn } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
+import { Empty } from '../parts/empty.tsx'
+import { PageHead } from '../parts/page-head.tsx'
 import { linkTo } from '../place.ts'
 import { OrderRulesForm } from './order-rules-form.tsx'
 import { UntaggedCharge } from './untagged-charge.tsx'
@@ -34,12 +36,13 @@ export function OrderList() {
   const wanted = rows.filter((r) => belongs(r, filter) && r.state.shop.includes(shop.trim().toLowerCase()))
   return (
     <>
-      <div class="page-head">
-        <h1>{t('desk_page_orders')}</h1>
+      <PageHead title={t('desk_page_orders')} lead={t('orders_lead')}>
         <a href={linkTo('renewals')}>{t('desk_page_renewals')}</a>
-      </div>
+      </PageHead>
       {rows.length === 0 ? (
-        <p class="page-lead">{t('orders_none_yet')}</p>
+        <Empty title={t('orders_none_yet')}>
+          <p>{t('orders_none_how')}</p>
+        </Empty>
       ) : (
         <>
           <div class="orders-filter">
@@ -59,7 +62,7 @@ export function OrderList() {
             <TextField label={t('orders_shop')} value={shop} onValue={setShop} />
           </div>
           {wanted.length === 0 ? (
-            <p>{t('orders_none_of_these')}</p>
+            <Empty title={t('orders_none_of_these')} />
           ) : (
             <ul class="order-rows">
               {wanted.slice(0, shown).map((row) => (

@@ -11,6 +11,8 @@ import { Notice } from '../../ui/notice.tsx'
 import { shortDate } from '../../ui/short-date.ts'
 import { speech, t } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
+import { PageHead } from '../parts/page-head.tsx'
+import { TableBox } from '../parts/table-box.tsx'
 import { linkTo } from '../place.ts'
 import { OrderActions } from './order-actions.tsx'
 import { useStep } from './use-step.ts'
@@ -22,13 +24,11 @@ export function OrderPage({ state }: { state: OrderState }) {
   const signs = orderSigns(book, state, view.today)
   return (
     <>
-      <p>
-        <a href={linkTo('orders')}>{t('orders_back')}</a>
-      </p>
-      <div class="page-head">
-        <h1>{t('order_title', { shop: state.shop, date: shortDate(state.date) })}</h1>
-        {state.number !== null && <p>{t('order_number', { number: state.number })}</p>}
-      </div>
+      <PageHead
+        title={t('order_title', { shop: state.shop, date: shortDate(state.date) })}
+        lead={state.number === null ? null : t('order_number', { number: state.number })}
+        back={{ href: linkTo('orders'), text: t('orders_back') }}
+      />
       {signs.includes('lapsed') && (
         <Notice outcome="warn">{t('order_lapsed', { date: shortDate(holdsUntil(book, state)) })}</Notice>
       )}
@@ -49,8 +49,8 @@ function Parts({ state }: { state: OrderState }) {
   const sums = orderSums(state)
   const used = FIGURES.filter((f) => f === 'tagged' || sums[f] !== 0)
   return (
-    <div class="table-box">
-      <table>
+    <TableBox label={t('order_parts')}>
+      <table class="is-narrow">
         <caption class="unseen">{t('order_parts')}</caption>
         <thead>
           <tr>
@@ -87,7 +87,7 @@ function Parts({ state }: { state: OrderState }) {
           </tfoot>
         )}
       </table>
-    </div>
+    </TableBox>
   )
 }
 

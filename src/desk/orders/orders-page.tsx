@@ -3,6 +3,8 @@ import { findOrder } from '../../book/order-state.ts'
 import { t } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
 import type { PageProps } from '../pages.ts'
+import { Empty } from '../parts/empty.tsx'
+import { PageHead } from '../parts/page-head.tsx'
 import { linkTo } from '../place.ts'
 import { OrderList } from './order-list.tsx'
 import { OrderPage } from './order-page.tsx'
@@ -17,11 +19,8 @@ export function OrdersPage({ rest }: PageProps) {
   if (state) return <OrderPage key={id} state={state} />
   return (
     <>
-      <h1>{t('orders_gone_title')}</h1>
-      <p>{t('orders_gone')}</p>
-      <p>
-        <a href={linkTo('orders')}>{t('orders_back')}</a>
-      </p>
+      <PageHead title={t('orders_gone_title')} back={{ href: linkTo('orders'), text: t('orders_back') }} />
+      <Empty title={t('orders_gone')} />
     </>
   )
 }

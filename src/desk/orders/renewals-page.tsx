@@ -8,6 +8,8 @@ import { newOrderId } from '../../ui/new-id.ts'
 import { shortDate } from '../../ui/short-date.ts'
 import { t, tn } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
+import { Empty } from '../parts/empty.tsx'
+import { PageHead } from '../parts/page-head.tsx'
 import { linkTo } from '../place.ts'
 import { RenewalForm } from './renewal-form.tsx'
 import { useStep } from './use-step.ts'
@@ -26,12 +28,20 @@ export function RenewalsPage() {
   const due = dueRenewals(book, addDays(view.today, -BACK_DAYS), addDays(view.today, AHEAD_DAYS))
   return (
     <>
-      <div class="page-head">
-        <h1>{t('desk_page_renewals')}</h1>
-        <a href={linkTo('orders')}>{t('desk_page_orders')}</a>
-      </div>
-      <p class="page-lead">{t('renewals_lead')}</p>
-      {renewals.length === 0 && <p>{t('renewals_none')}</p>}
+      <PageHead title={t('desk_page_renewals')} lead={t('renewals_lead')}>
+        {edited !== '' && (
+          <button type="button" class={renewals.length === 0 ? 'primary' : ''} onClick={() => setEdited('')}>
+            {t('renewals_add')}
+          </button>
+        )}
+      </PageHead>
+      {edited === '' && (
+        <section class="panel">
+          <h2>{t('renewals_add')}</h2>
+          <RenewalForm renewal={null} onDone={() => setEdited(null)} />
+        </section>
+      )}
+      {renewals.length === 0 && edited === null && <Empty title={t('renewals_none')} />}
       {due.length > 0 && (
         <section>
           <h2>{t('renewals_due')}</h2>
@@ -57,15 +67,6 @@ export function RenewalsPage() {
             )}
           </ul>
         </section>
-      )}
-      {edited === '' ? (
-        <RenewalForm renewal={null} onDone={() => setEdited(null)} />
-      ) : (
-        <div class="buttons">
-          <button type="button" onClick={() => setEdited('')}>
-            {t('renewals_add')}
-          </button>
-        </div>
       )}
     </>
   )

@@ -3,6 +3,7 @@ import type { OwnCommands } from '../../background/protocol.ts'
 import type { EntryId } from '../../book/ids.ts'
 import { useActionId } from '../../ui/action-id.ts'
 import { ask } from '../../ui/ask.ts'
+import type { SavedSetting } from '../done.ts'
 import { useHousehold } from '../household.ts'
 
 /** One step of an order's life, asked for from the desk. */
@@ -12,12 +13,14 @@ export interface Step<C extends keyof OwnCommands> {
    *
    * @param content what the step says: the same content asked again, after no answer came, is the same entry
    * @param isWritten whether an answer means that something was written; a question back leaves the id as it is
+   * @param setting what is saved where it is no entry of the book: how it is said, and how it is taken back
    * @returns the answer, or null when it failed (then `error` says why)
    */
   run(
     content: unknown,
     make: (id: EntryId, second: EntryId) => OwnCommands[C]['ask'],
     isWritten?: (answer: OwnCommands[C]['answer']) => boolean,
+    setting?: SavedSetting,
   ): Promise<OwnCommands[C]['answer'] | null>
   readonly isBusy: boolean
   readonly error: unknown
@@ -25,13 +28,13 @@ export interface Step<C extends keyof OwnCommands> {
 
 /** A command of orders with the ids it needs, kept until it is acknowledged. `name` tells one form's steps from another's. */
 export function useStep<C extends keyof OwnCommands>(command: C, name: string): Step<C> {
-  const { refresh } = useHousehold()
+  const { book, wrote } = useHousehold()
   const first = useActionId(`${command}:${name}`)
   const second = useActionId(`${command}:${name}:second`)
   const isUnderWay = useRef(false)
   const [isBusy, setBusy] = useState(false)
   const [error, setError] = useState<unknown>(null)
-  const run: Step<C>['run'] = async (content, make, isWritten = () => true) => {
+  const run: Step<C>['run'] = async (content, make, isWritten = () => true, setting = undefined) => {
     if (isUnderWay.current) return null
     isUnderWay.current = true
     setBusy(true)
@@ -42,7 +45,7 @@ export function useStep<C extends keyof OwnCommands>(command: C, name: string): 
       if (isWritten(answer)) {
         first.done()
         second.done()
-        await refresh()
+        await wrote(book.length, setting)
       }
       return answer
     } catch (cause) {

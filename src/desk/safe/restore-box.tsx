@@ -6,6 +6,8 @@ import { Choice, Field } from '../../ui/field.tsx'
 import { amountText } from '../../ui/money-text.ts'
 import { Notice } from '../../ui/notice.tsx'
 import { t, tn } from '../../ui/text.ts'
+import { Busy } from '../parts/busy.tsx'
+import { TableBox } from '../parts/table-box.tsx'
 import { Secret } from './save-box.tsx'
 import { type Here, type Restoring, useRestore } from './use-restore.ts'
 
@@ -54,9 +56,7 @@ export function RestoreBox({ here, onDone }: { here: Here | null; onDone: () => 
         <PreviewOf at={at} isBusy={isBusy} hasHere={here !== null} onHow={switchTo} onTake={take} onCancel={cancel} />
       )}
       {at.step === 'writing' && (
-        <p role="status">
-          {t('safe_writing')} <progress value={at.done} max={Math.max(at.of, 1)} />
-        </p>
+        <Busy text={t('safe_writing')} part={at.done / Math.max(at.of, 1)} />
       )}
       {at.step === 'done' && (
         <>
@@ -66,7 +66,7 @@ export function RestoreBox({ here, onDone }: { here: Here | null; onDone: () => 
           </button>
         </>
       )}
-      {isBusy && at.step !== 'writing' && <p role="status">{t('safe_busy')}</p>}
+      {isBusy && at.step !== 'writing' && <Busy text={t('safe_busy')} />}
       {error !== null && (
         <Notice outcome="block" isUrgent>
           {errorText(error)}
@@ -121,7 +121,7 @@ function PreviewOf(props: {
       {changed.length === 0 ? (
         <p>{t('safe_no_change')}</p>
       ) : (
-        <div class="table-box">
+        <TableBox label={t('safe_changes')}>
           <table>
             <caption>{t('safe_changes')}</caption>
             <thead>
@@ -145,7 +145,7 @@ function PreviewOf(props: {
               ))}
             </tbody>
           </table>
-        </div>
+        </TableBox>
       )}
       <div class="buttons">
         <button type="button" class="primary" disabled={props.isBusy} onClick={() => void props.onTake()}>

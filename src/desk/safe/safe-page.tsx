@@ -1,5 +1,6 @@
 import { t } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
+import { PageHead } from '../parts/page-head.tsx'
 import { EraseBox } from './erase-box.tsx'
 import { RestoreBox } from './restore-box.tsx'
 import { SaveBox } from './save-box.tsx'
@@ -10,10 +11,7 @@ export function SafePage() {
   const { view, book, refresh } = useHousehold()
   return (
     <>
-      <div class="page-head">
-        <h1>{t('desk_page_safe')}</h1>
-      </div>
-      <p class="page-lead">{t('safe_lead')}</p>
+      <PageHead title={t('desk_page_safe')} lead={t('safe_lead')} />
       <SaveBox />
       <RestoreBox here={{ book, today: view.today }} onDone={refresh} />
       {!view.isDemo && <EraseBox />}

@@ -8,6 +8,7 @@ import { saveFile } from '../../ui/save-file.ts'
 import { sayEntry } from '../../ui/say-entry.ts'
 import { t } from '../../ui/text.ts'
 import { useHousehold } from '../household.ts'
+import { Busy } from '../parts/busy.tsx'
 import { lock } from './backup.ts'
 import { writeBookFile } from './book-file.ts'
 import { sheetsCsv } from './sheets-csv.ts'
@@ -99,7 +100,7 @@ export function SaveBox() {
         </button>
       </div>
       <p class="field-hint">{t('safe_save_open_hint')}</p>
-      {isBusy && <p role="status">{t('safe_busy')}</p>}
+      {isBusy && <Busy text={t('safe_busy')} />}
       {said !== null && <Notice outcome="allow">{t('safe_saved', { file: said })}</Notice>}
       {error !== null && (
         <Notice outcome="block" isUrgent>

@@ -58,7 +58,6 @@ export function CloseForm({ month, onClosed }: { month: MonthName; onClosed: () 
   }
   return (
     <>
-      <p class="page-lead">{t('close_lead')}</p>
       <Ready month={month} />
       <section aria-labelledby="left-title">
         <h2 id="left-title">{t('close_leftovers')}</h2>

@@ -4,10 +4,11 @@ import { closedMonths } from '../../../book/close.ts'
 import { closedThrough } from '../../../book/closed-through.ts'
 import { isMonthName, type MonthName, monthAfter, monthNamed, monthOf } from '../../../book/month.ts'
 import { monthText } from '../../../ui/month-text.ts'
-import { Notice } from '../../../ui/notice.tsx'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PageProps } from '../../pages.ts'
+import { Empty } from '../../parts/empty.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { linkTo } from '../../place.ts'
 import { CloseForm } from './close-form.tsx'
 import { Summary } from './summary.tsx'
@@ -35,11 +36,14 @@ export function ClosePage({ rest }: PageProps) {
   if (shown) return <Summary closed={shown} />
   return (
     <>
-      <div class="page-head">
-        <h1>{open === null ? t('monthend_page_close') : t('close_title', { month: monthText(open) })}</h1>
-      </div>
+      <PageHead
+        title={open === null ? t('monthend_page_close') : t('close_title', { month: monthText(open) })}
+        lead={t('close_lead')}
+      />
       {open === null ? (
-        <Notice outcome="allow">{t('close_nothing')}</Notice>
+        <Empty title={t('close_nothing')}>
+          <p>{t('close_nothing_next')}</p>
+        </Empty>
       ) : (
         <CloseForm key={open} month={open} onClosed={() => setJustClosed(open)} />
       )}

@@ -9,6 +9,8 @@ import { Notice } from '../../../ui/notice.tsx'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { PageHead } from '../../parts/page-head.tsx'
+import { TableBox } from '../../parts/table-box.tsx'
 import { linkTo } from '../../place.ts'
 import { useWrite } from '../../plan/use-write.ts'
 import { WentWrong } from '../../plan/went-wrong.tsx'
@@ -23,12 +25,15 @@ export function Summary({ closed: { entry, agrees } }: { closed: ClosedMonth }) 
   const columns = ['carriedIn', 'filled', 'spent', 'counted', 'swept', 'carriedOut'] as const
   return (
     <>
-      <div class="page-head">
-        <h1>{t('summary_title', { month: monthText(entry.month) })}</h1>
-        <button type="button" class="no-print" onClick={() => print()}>
+      <PageHead
+        title={t('summary_title', { month: monthText(entry.month) })}
+        back={{ href: linkTo('close'), text: t('summary_back') }}
+        isPrinted
+      >
+        <button type="button" onClick={() => print()}>
           {t('settle_print')}
         </button>
-      </div>
+      </PageHead>
       <p class="page-lead">
         {t('summary_signed', { date: shortDate(entry.date), from: shortDate(summary.from), to: shortDate(summary.to) })}
       </p>
@@ -37,7 +42,7 @@ export function Summary({ closed: { entry, agrees } }: { closed: ClosedMonth }) 
       ) : (
         <Notice outcome="warn">{t('summary_disagrees')}</Notice>
       )}
-      <div class="table-box">
+      <TableBox label={t('summary_pots')}>
         <table class="review-table">
           <caption>{t('summary_pots')}</caption>
           <thead>
@@ -67,8 +72,8 @@ export function Summary({ closed: { entry, agrees } }: { closed: ClosedMonth }) 
             ))}
           </tbody>
         </table>
-      </div>
-      <div class="table-box">
+      </TableBox>
+      <TableBox label={t('summary_accounts')}>
         <table>
           <caption>{t('summary_accounts')}</caption>
           <tbody>
@@ -90,7 +95,7 @@ export function Summary({ closed: { entry, agrees } }: { closed: ClosedMonth }) 
             </tr>
           </tbody>
         </table>
-      </div>
+      </TableBox>
       <p class="digest">
         {t('summary_digest')} <code>{entry.digest}</code>
       </p>

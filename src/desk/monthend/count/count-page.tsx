@@ -9,6 +9,8 @@ import { useDrafts } from '../../../ui/draft.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { t, tn } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { Empty } from '../../parts/empty.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { useWrite } from '../../plan/use-write.ts'
 import { WentWrong } from '../../plan/went-wrong.tsx'
 import { useIds } from '../ids.ts'
@@ -60,12 +62,9 @@ export function CountPage() {
   }
   return (
     <>
-      <div class="page-head">
-        <h1>{t('monthend_page_count')}</h1>
-      </div>
-      <p class="page-lead">{t('count_lead')}</p>
+      <PageHead title={t('monthend_page_count')} lead={t('count_lead')} />
       {denominations.length === 0 && <Notice outcome="warn">{t('count_no_denominations')}</Notice>}
-      {pots.length === 0 && <p>{t('count_no_envelopes')}</p>}
+      {pots.length === 0 && <Empty title={t('count_no_envelopes')} />}
       {savedCount > 0 && (
         <Notice outcome="allow">
           {tn('count_saved', savedCount)} <a href="#/settle">{t('count_to_settle')}</a>

@@ -3,6 +3,7 @@ import { textDirection } from '../../../ui/locale.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { monthShort, monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 
 const WIDTH = 640
 const HEIGHT = 180
@@ -52,7 +53,7 @@ export function MonthBars({ picture }: { picture: Picture }) {
         </ul>
         {t('review_average', { amount: amountText(picture.averageActual) })}
       </figcaption>
-      <div class="table-box">
+      <TableBox label={t('review_pictures')}>
         <table>
           <caption class="unseen">{t('review_pictures')}</caption>
           <thead>
@@ -84,7 +85,7 @@ export function MonthBars({ picture }: { picture: Picture }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </TableBox>
     </figure>
   )
 }

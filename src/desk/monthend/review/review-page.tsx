@@ -8,6 +8,7 @@ import { monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PageProps } from '../../pages.ts'
+import { PageHead } from '../../parts/page-head.tsx'
 import { linkTo } from '../../place.ts'
 import { HeldList } from './held-list.tsx'
 import { MonthBars } from './month-bars.tsx'
@@ -39,18 +40,16 @@ export function ReviewPage({ rest }: PageProps) {
   const pots = book.household.pots
   return (
     <>
-      <div class="page-head">
-        <h1>{t('review_title', { month: monthText(month) })}</h1>
+      <PageHead title={t('review_title', { month: monthText(month) })} lead={t('review_lead')} isPrinted>
         <SelectField
           label={t('review_month')}
-          class="no-print"
           value={month}
           options={months.map((m) => ({ value: m, label: monthText(m) }))}
           onValue={(m) => {
             location.hash = linkTo('review', m)
           }}
         />
-      </div>
+      </PageHead>
       <ReviewTable found={found} />
       <section aria-labelledby="picture-title">
         <h2 id="picture-title">{t('review_pictures')}</h2>

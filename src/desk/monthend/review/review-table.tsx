@@ -2,13 +2,14 @@ import type { PotReview, Review } from '../../../monthend/review.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 
 /** Budgeted against actual, pot by pot, cash and card apart. */
 export function ReviewTable({ found }: { found: Review }) {
   const { book } = useHousehold()
   const name = (id: string): string => book.household.pots.find((p) => p.id === id)?.name ?? id
   return (
-    <div class="table-box">
+    <TableBox label={t('review_caption')}>
       <table class="review-table">
         <caption>{t('review_caption')}</caption>
         <thead>
@@ -52,7 +53,7 @@ export function ReviewTable({ found }: { found: Review }) {
           </tr>
         </tfoot>
       </table>
-    </div>
+    </TableBox>
   )
 }
 

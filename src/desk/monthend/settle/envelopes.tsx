@@ -4,13 +4,14 @@ import type { PieceCount } from '../../../money/notes.ts'
 import type { Settlement, SettleRest } from '../../../monthend/settle.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 
 /** What each envelope holds in the end, piece by piece. The two changes of a row cancel: no pot has more or less left. */
 export function Envelopes({ settlement, name }: { settlement: Settlement; name: (pot: PotId) => string }) {
   const pieces = (list: readonly PieceCount[], currency: Settlement['envelopes'][number]['cash']['currency']): string =>
     list.map((p) => `${p.count} × ${amountText(ofMinor(currency, p.denomination))}`).join(', ') || '–'
   return (
-    <div class="table-box">
+    <TableBox label={t('settle_envelopes')}>
       <table>
         <caption>{t('settle_envelopes')}</caption>
         <thead>
@@ -47,7 +48,7 @@ export function Envelopes({ settlement, name }: { settlement: Settlement; name: 
           ))}
         </tbody>
       </table>
-    </div>
+    </TableBox>
   )
 }
 

@@ -10,6 +10,8 @@ import { Choice } from '../../../ui/field.tsx'
 import { Notice } from '../../../ui/notice.tsx'
 import { listText, t, tn } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { Busy } from '../../parts/busy.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { useWrite } from '../../plan/use-write.ts'
 import { WentWrong } from '../../plan/went-wrong.tsx'
 import { useIds } from '../ids.ts'
@@ -55,13 +57,11 @@ export function SettlePage() {
   const done = ticked.filter((id) => id !== null).length
   return (
     <>
-      <div class="page-head">
-        <h1>{t('monthend_page_settle')}</h1>
-        <button type="button" class="no-print" disabled={!settlement} onClick={() => print()}>
+      <PageHead title={t('monthend_page_settle')} lead={t('settle_lead')} isPrinted>
+        <button type="button" disabled={!settlement} onClick={() => print()}>
           {t('settle_print')}
         </button>
-      </div>
-      <p class="page-lead no-print">{t('settle_lead')}</p>
+      </PageHead>
       {start.toCount.length > 0 && (
         <div class="no-print">
           <Notice outcome="warn">
@@ -86,7 +86,7 @@ export function SettlePage() {
       )}
       <WentWrong error={settling.error} />
       <WentWrong error={error} />
-      {settling.isWorking && !settlement && <p role="status">{t('settle_working')}</p>}
+      {settling.isWorking && !settlement && <Busy text={t('settle_working')} />}
       {settlement && (
         <>
           {settlement.moves.length === 0 ? (

@@ -14,6 +14,7 @@ import { sayEntry } from '../../../ui/say-entry.ts'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 import { useWrite } from '../../plan/use-write.ts'
 import { WentWrong } from '../../plan/went-wrong.tsx'
 import { type Lines, purposeOf } from './posts.ts'
@@ -78,8 +79,8 @@ function AccountBalance({ explained, lines }: { explained: BalanceExplanation; l
   }
   return (
     <div class="account-balance">
-      <div class="table-box">
-        <table>
+      <TableBox label={t('balance_of', { account: name, date: shortDate(explained.on) })}>
+        <table class="is-narrow">
           <caption>{t('balance_of', { account: name, date: shortDate(explained.on) })}</caption>
           <tbody>
             <tr>
@@ -109,7 +110,7 @@ function AccountBalance({ explained, lines }: { explained: BalanceExplanation; l
             </tr>
           </tfoot>
         </table>
-      </div>
+      </TableBox>
       <WentWrong error={error} />
       {explained.isAgreed ? (
         <Agreed explained={explained} isBusy={isBusy} onAgree={() => void agree()} />

@@ -4,6 +4,7 @@ import type { CsvMapping } from '../../../monthend/statement/csv-mapping.ts'
 import { SelectField } from '../../../ui/field.tsx'
 import { type TextKey, t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 import { WentWrong } from '../../plan/went-wrong.tsx'
 import { runInThread } from '../thread.ts'
 import type { Source } from './source.ts'
@@ -37,7 +38,7 @@ export function CsvShown(props: {
   const { amount } = mapping
   return (
     <div class="csv-shown">
-      <div class="table-box">
+      <TableBox label={t('csv_found')}>
         <table>
           <caption>{t(props.csv.from === 'remembered' ? 'csv_remembered' : 'csv_found')}</caption>
           <thead>
@@ -59,7 +60,7 @@ export function CsvShown(props: {
             ))}
           </tbody>
         </table>
-      </div>
+      </TableBox>
       <div class="csv-choices">
         <SelectField
           label={t('csv_date_order')}

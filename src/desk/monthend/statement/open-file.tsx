@@ -3,6 +3,7 @@ import { errorText } from '../../../ui/error-text.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { Busy } from '../../parts/busy.tsx'
 import { runInThread } from '../thread.ts'
 import { likelyAccount, type Source } from './source.ts'
 
@@ -52,9 +53,7 @@ export function OpenFile({ onOpened }: { onOpened: (source: Source) => void }) {
       </label>
       <p class="field-hint">{t('statement_open_hint')}</p>
       {progress && (
-        <p role="status">
-          {t('statement_reading', { file: progress.name })} <progress value={progress.part} max={1} />
-        </p>
+        <Busy text={t('statement_reading', { file: progress.name })} part={progress.part} />
       )}
       {errors.map((error) => (
         <Notice key={error} outcome="block" isUrgent>

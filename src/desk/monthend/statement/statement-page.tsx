@@ -1,5 +1,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import { t, tn } from '../../../ui/text.ts'
+import { Busy } from '../../parts/busy.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { WentWrong } from '../../plan/went-wrong.tsx'
 import { Balances } from './balances.tsx'
 import { FileFound } from './file-found.tsx'
@@ -20,10 +22,7 @@ export function StatementPage() {
     setSources(sources.flatMap((s, i) => (i === at ? (source ? [source] : []) : [s])))
   return (
     <>
-      <div class="page-head">
-        <h1>{t('monthend_page_statement')}</h1>
-      </div>
-      <p class="page-lead">{t('statement_lead')}</p>
+      <PageHead title={t('monthend_page_statement')} lead={t('statement_lead')} />
       <OpenFile onOpened={(source) => setSources((before) => [...before, source])} />
       {sources.map((source, i) =>
         source.isUsed ? (
@@ -44,7 +43,7 @@ export function StatementPage() {
         ),
       )}
       <WentWrong error={error} />
-      {isWorking && <p role="status">{t('statement_matching')}</p>}
+      {isWorking && <Busy text={t('statement_matching')} />}
       {matching && <Matches matching={matching} lines={lines} />}
       <Balances closes={closes} lines={lines} />
     </>

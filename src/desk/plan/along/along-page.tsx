@@ -6,8 +6,9 @@ import { useDrafts } from '../../../ui/draft.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { Empty } from '../../parts/empty.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { BackHome } from './back-home.tsx'
-import '../plan.css'
 import './along.css'
 
 const DRAFT = 'trip'
@@ -33,11 +34,8 @@ export function AlongPage() {
   const nameOf = (id: PotId): string => findPot(household, id).name
   return (
     <>
-      <div class="page-head no-print">
-        <h1>{t('along_title')}</h1>
-      </div>
-      <p class="page-lead no-print">{t('along_lead')}</p>
-      {pots.length === 0 && <p class="field-hint">{t('along_no_pots')}</p>}
+      <PageHead title={t('along_title')} lead={t('along_lead')} />
+      {pots.length === 0 && <Empty title={t('along_no_pots')} />}
       <fieldset class="along-choose no-print">
         <legend>{t('along_purposes')}</legend>
         <div class="checks">

@@ -2,12 +2,13 @@ import { useState } from 'preact/hooks'
 import type { Pot } from '../../../book/household.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { PageHead } from '../../parts/page-head.tsx'
+import { linkTo } from '../../place.ts'
 import { FundLine } from './fund-line.tsx'
 import { PlanningFields } from './planning-fields.tsx'
 import { PotPlanForm } from './pot-plan-form.tsx'
 import { PotPlanLine } from './pot-plan-line.tsx'
 import { ReserveLine } from './reserve-line.tsx'
-import '../plan.css'
 import './goals.css'
 
 /** What the pots save for and who comes first: sinking funds, the reserve, and how every other pot is planned. */
@@ -22,9 +23,7 @@ export function GoalsPage() {
   ] as const
   return (
     <>
-      <div class="page-head">
-        <h1>{t('goals_title')}</h1>
-      </div>
+      <PageHead title={t('goals_title')} lead={t('goals_lead')} />
       <PlanningFields />
       {groups.map(({ kind, Line }) => {
         const own = pots.filter((pot) => pot.kind === kind)
@@ -36,7 +35,11 @@ export function GoalsPage() {
               {own.map((pot) => (
                 <li key={pot.id}>
                   <div class="goals-line">
-                    <h3>{pot.name}</h3>
+                    <h3>
+                      <a class="pot-link" href={linkTo('pots', pot.id)}>
+                        {pot.name}
+                      </a>
+                    </h3>
                     <ChangeButton pot={pot} isOpen={edited === pot.id} onOpen={setEdited} />
                   </div>
                   <Line pot={pot} />

@@ -1,5 +1,6 @@
 import { t } from '../../../ui/text.ts'
 import type { PageProps } from '../../pages.ts'
+import { PageHead } from '../../parts/page-head.tsx'
 import { linkTo } from '../../place.ts'
 import { LastPayday } from './last-payday.tsx'
 import { PaySettings } from './pay-settings.tsx'
@@ -8,7 +9,6 @@ import { StepPay } from './step-pay.tsx'
 import { StepPlan } from './step-plan.tsx'
 import { StepSlip } from './step-slip.tsx'
 import { usePayday } from './use-payday.ts'
-import '../plan.css'
 import './payday.css'
 
 const STEPS = ['pay', 'plan', 'slip', 'fill'] as const
@@ -20,14 +20,10 @@ export function PaydayPage({ rest }: PageProps) {
   const step = STEPS.find((name) => name === rest[0]) ?? 'pay'
   const goTo = (next: Step | null): void => {
     location.hash = next === null ? linkTo('payday') : linkTo('payday', next)
-    document.getElementById('desk-main')?.focus()
-    scrollTo(0, 0)
   }
   return (
     <>
-      <div class="page-head no-print">
-        <h1>{t('payday_title')}</h1>
-      </div>
+      <PageHead title={t('payday_title')} lead={t('payday_lead')} />
       <ol class="payday-steps no-print">
         {STEPS.map((name, index) => (
           <li key={name} aria-current={name === step ? 'step' : undefined}>

@@ -36,7 +36,7 @@ export function StepFill({ payday, onDone }: { payday: Payday; onDone: () => voi
           void enter()
         }}
       >
-        <ul class="envelopes">
+        <ul class="payday-envelopes">
           {withNotes.map((envelope) => (
             <EnvelopeLine
               key={envelope.pot}

@@ -36,7 +36,6 @@ export function StepPay({ payday, onNext }: { payday: Payday; onNext: () => void
         submit()
       }}
     >
-      <p class="page-lead">{t('payday_lead')}</p>
       <Expected />
       <TextField
         label={t('payday_amount')}

@@ -1,14 +1,25 @@
 import { hasSide, type Pot } from '../../../book/household.ts'
+import type { Entry } from '../../../book/entry.ts'
+import type { EntryId } from '../../../book/ids.ts'
 import type { Sheet, SheetFigures } from '../../../plan/sheet.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 import { sheetPurpose } from './sheet-purpose.ts'
 import { signedAmount } from './signed-amount.ts'
 
 /** A pot's register on screen: carried in, each line on both sides, what remains. */
-export function SheetTable({ sheet, pot }: { sheet: Sheet; pot: Pot }) {
+export function SheetTable(props: {
+  readonly sheet: Sheet
+  readonly pot: Pot
+  /** Whether a line can be taken back; without it none is offered. */
+  readonly canTakeBack?: (entry: Entry) => boolean
+  readonly isBusy?: boolean
+  readonly onTakeBack?: (entry: EntryId) => void
+}) {
+  const { sheet, pot, canTakeBack, onTakeBack } = props
   const { book } = useHousehold()
   const sides = (['cash', 'card'] as const).filter((side) => hasSide(pot, side))
   const remains = (figures: SheetFigures) => (
@@ -24,8 +35,9 @@ export function SheetTable({ sheet, pot }: { sheet: Sheet; pot: Pot }) {
   )
   const empty = sides.map((side) => <td key={side} class="figure" />)
   return (
-    <div class="table-box">
+    <TableBox label={t('sheet_caption', { pot: pot.name })}>
       <table class="sheet-table">
+        <caption class="unseen">{t('sheet_caption', { pot: pot.name })}</caption>
         <thead>
           <tr>
             <th scope="col">{t('sheet_day')}</th>
@@ -58,7 +70,23 @@ export function SheetTable({ sheet, pot }: { sheet: Sheet; pot: Pot }) {
           {sheet.lines.map((line) => (
             <tr key={line.entry.id}>
               <td class="sheet-day">{shortDate(line.date)}</td>
-              <th scope="row">{sheetPurpose(book, line.entry)}</th>
+              <th scope="row">
+                {sheetPurpose(book, line.entry)}
+                {onTakeBack && canTakeBack?.(line.entry) && (
+                  <button
+                    type="button"
+                    class="link"
+                    disabled={props.isBusy ?? false}
+                    onClick={() => onTakeBack(line.entry.id)}
+                  >
+                    {t('undo')}
+                    <span class="unseen">
+                      {' '}
+                      {shortDate(line.date)}, {sheetPurpose(book, line.entry)}
+                    </span>
+                  </button>
+                )}
+              </th>
               {sides.map((side) => (
                 <td key={side} class={`figure cell-${side}`}>
                   {signedAmount(line[side])}
@@ -78,6 +106,6 @@ export function SheetTable({ sheet, pot }: { sheet: Sheet; pot: Pot }) {
         </tfoot>
       </table>
       {sheet.lines.length === 0 && <p class="field-hint">{t('sheet_no_lines')}</p>}
-    </div>
+    </TableBox>
   )
 }

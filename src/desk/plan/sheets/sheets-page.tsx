@@ -6,12 +6,13 @@ import { monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PageProps } from '../../pages.ts'
+import { Empty } from '../../parts/empty.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { linkTo } from '../../place.ts'
 import { PAPERS } from './paper-faces.ts'
 import { PaperLines } from './paper-lines.tsx'
 import { SheetPaper } from './sheet-paper.tsx'
 import { SheetTable } from './sheet-table.tsx'
-import '../plan.css'
 import './sheets.css'
 
 const WHICH = ['one', 'all'] as const
@@ -28,15 +29,24 @@ export function SheetsPage({ rest }: PageProps) {
   const now = monthOf(view.today, monthStartDay)
   const asked = rest[1] ?? ''
   const month: MonthName = isMonthName(asked) ? asked : now
-  if (!pot) return <p class="field-hint">{t('sheets_no_pots')}</p>
+  if (!pot) {
+    return (
+      <>
+        <PageHead title={t('sheets_title')} lead={t('sheets_lead')} />
+        <Empty title={t('sheets_no_pots')}>
+          <p>
+            <a href={linkTo('pots')}>{t('pot_add')}</a>
+          </p>
+        </Empty>
+      </>
+    )
+  }
   const [from, to] = [monthStart(month, monthStartDay), monthEnd(month, monthStartDay)]
   const paper = PAPERS.find((one) => one.name === paperName) ?? PAPERS[0]
   const printed = which === 'all' ? pots : [pot]
   return (
     <>
-      <div class="page-head no-print">
-        <h1>{t('sheets_title')}</h1>
-      </div>
+      <PageHead title={t('sheets_title')} lead={t('sheets_lead')} />
       <div class="sheets-choose no-print">
         <SelectField
           label={t('desk_col_pot')}

@@ -5,12 +5,13 @@ import { amountText } from '../../../ui/money-text.ts'
 import { monthText } from '../../../ui/month-text.ts'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { TableBox } from '../../parts/table-box.tsx'
 import type { YearCell, YearRows } from './year-rows.ts'
 
 /** Pots by months on one page. In a cell: filled, spent, and in months to come planned. */
 export function YearGrid({ grid, now }: { grid: YearRows; now: MonthName }) {
   return (
-    <div class="table-box year-box">
+    <TableBox label={t('year_page')} class="year-box">
       <table class="year-grid">
         <caption>
           <span class="year-key year-filled">{t('year_filled')}</span>
@@ -52,7 +53,7 @@ export function YearGrid({ grid, now }: { grid: YearRows; now: MonthName }) {
           </tr>
         </tfoot>
       </table>
-    </div>
+    </TableBox>
   )
 }
 

@@ -8,10 +8,11 @@ import { shortDate } from '../../../ui/short-date.ts'
 import { t, tn } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
 import type { PageProps } from '../../pages.ts'
+import { Empty } from '../../parts/empty.tsx'
+import { PageHead } from '../../parts/page-head.tsx'
 import { linkTo } from '../../place.ts'
 import { YearGrid } from './year-grid.tsx'
 import { yearGrid } from './year-rows.ts'
-import '../plan.css'
 import './year.css'
 
 const MONTHS = 12
@@ -37,18 +38,16 @@ export function YearPage({ rest }: PageProps) {
   const isEmpty = grid.rows.length === 0
   return (
     <div class="year-page">
-      <div class="page-head">
-        <h1>{t('year_title', { year: String(year) })}</h1>
-        <nav class="year-nav no-print" aria-label={t('year_choose')}>
+      <PageHead title={t('year_title', { year: String(year) })} lead={t('year_lead')} isPrinted>
+        <nav class="year-nav" aria-label={t('year_choose')}>
           <a href={linkTo('year', String(year - 1))}>{year - 1}</a>
           <a href={linkTo('year', String(year + 1))}>{year + 1}</a>
-          <button type="button" onClick={() => print()}>
-            {t('print')}
-          </button>
         </nav>
-      </div>
-      <p class="page-lead no-print">{t('year_lead')}</p>
-      {isEmpty ? <p class="field-hint">{t('year_empty')}</p> : <YearGrid grid={grid} now={now} />}
+        <button type="button" onClick={() => print()}>
+          {t('print')}
+        </button>
+      </PageHead>
+      {isEmpty ? <Empty title={t('year_empty')} /> : <YearGrid grid={grid} now={now} />}
       {pays.length > 0 && (
         <p>
           {tn('year_pays', pays.length, {
