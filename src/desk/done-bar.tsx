@@ -8,7 +8,11 @@ import type { Done } from './done.ts'
  * What was just entered or saved, at the foot of the window until the next thing is done, with one press to take it back.
  * Nothing of it ends by the clock (WCAG 2.2, 2.2.1); it is spoken when it comes (4.1.3).
  */
-export function DoneBar(props: { readonly done: Done | null; readonly onBack: () => Promise<void>; readonly onClose: () => void }) {
+export function DoneBar(props: {
+  readonly done: Done | null
+  readonly onBack: () => Promise<void>
+  readonly onClose: () => void
+}) {
   const [isBusy, setBusy] = useState(false)
   const [error, setError] = useState<unknown>(null)
   const { done } = props

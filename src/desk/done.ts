@@ -33,7 +33,9 @@ export function doneSince(book: Book, length: number, setting?: SavedSetting): D
   const close = added.find((entry) => entry.kind === 'close' || entry.kind === 'reopen')
   if (close) return { said: `${sayEntry(book.household, close)}. ${t('done_month')}`, back: null }
   const said =
-    added.length === 1 ? `${sayEntry(book.household, first)}.` : tn('done_entries', added.length, { count: String(added.length) })
+    added.length === 1
+      ? `${sayEntry(book.household, first)}.`
+      : tn('done_entries', added.length, { count: String(added.length) })
   return { said, back: () => takeBack(added) }
 }
 

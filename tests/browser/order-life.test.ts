@@ -97,7 +97,10 @@ describe('an order’s whole life in the browser', () => {
     await back.locator('summary').click()
     await back.getByRole('checkbox', { name: /Ash-handled trowel/ }).check()
     await back.getByRole('button', { name: 'It is only announced' }).click()
-    await order.getByText(/A refund of .* is expected/).waitFor()
+    await order
+      .locator('.story')
+      .getByText(/A refund of .* is expected/)
+      .waitFor()
     expect((await figures('presents')).left).toBe(held.presents.left)
     await back.getByRole('button', { name: 'It came back' }).click()
     await expect.poll(async () => (await figures('presents')).left).toBe(before.presents.left)

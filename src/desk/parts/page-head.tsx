@@ -31,8 +31,8 @@ export function PageHead(props: {
       <h1 ref={heading} tabIndex={-1}>
         {props.title}
       </h1>
-      {props.children && <div class="page-actions no-print">{props.children}</div>}
       {props.lead && <p class="page-lead no-print">{props.lead}</p>}
+      {props.children && <div class="page-actions no-print">{props.children}</div>}
     </header>
   )
 }

@@ -20,11 +20,15 @@ export function PotFacts({ pot }: { pot: Pot }) {
     [t('pot_kind'), t(`kind_${pot.kind}`)],
     [t('pot_sides'), t(`sides_${pot.sides}`)],
     [t('pot_floor'), pot.floor === 0 ? t('pot_no_floor') : text(pot.floor)],
-    [
-      t('desk_col_next'),
-      next ? `${shortDate(next.date, true)} · ${amountText(next.amount)}` : t('pot_no_next'),
-    ],
-    ...(goal ? [[t('goal_due'), `${shortDate(goal.due)} ${goal.due.slice(0, 4)} · ${text(goal.target)}`] satisfies [string, string]] : []),
+    [t('desk_col_next'), next ? `${shortDate(next.date, true)} · ${amountText(next.amount)}` : t('pot_no_next')],
+    ...(goal
+      ? [
+          [t('goal_due'), `${shortDate(goal.due)} ${goal.due.slice(0, 4)} · ${text(goal.target)}`] satisfies [
+            string,
+            string,
+          ],
+        ]
+      : []),
   ]
   const Line = pot.kind === 'sinking' ? FundLine : pot.kind === 'reserve' ? ReserveLine : PotPlanLine
   return (

@@ -55,9 +55,7 @@ export function RestoreBox({ here, onDone }: { here: Here | null; onDone: () => 
       {at.step === 'look' && (
         <PreviewOf at={at} isBusy={isBusy} hasHere={here !== null} onHow={switchTo} onTake={take} onCancel={cancel} />
       )}
-      {at.step === 'writing' && (
-        <Busy text={t('safe_writing')} part={at.done / Math.max(at.of, 1)} />
-      )}
+      {at.step === 'writing' && <Busy text={t('safe_writing')} part={at.done / Math.max(at.of, 1)} />}
       {at.step === 'done' && (
         <>
           <Notice outcome="allow">{tn('safe_restored', at.entries)}</Notice>

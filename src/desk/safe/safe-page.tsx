@@ -12,9 +12,11 @@ export function SafePage() {
   return (
     <>
       <PageHead title={t('desk_page_safe')} lead={t('safe_lead')} />
-      <SaveBox />
-      <RestoreBox here={{ book, today: view.today }} onDone={refresh} />
-      {!view.isDemo && <EraseBox />}
+      <div class="safe-boxes">
+        <SaveBox />
+        <RestoreBox here={{ book, today: view.today }} onDone={refresh} />
+        {!view.isDemo && <EraseBox />}
+      </div>
     </>
   )
 }

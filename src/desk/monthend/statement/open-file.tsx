@@ -52,9 +52,7 @@ export function OpenFile({ onOpened }: { onOpened: (source: Source) => void }) {
         />
       </label>
       <p class="field-hint">{t('statement_open_hint')}</p>
-      {progress && (
-        <Busy text={t('statement_reading', { file: progress.name })} part={progress.part} />
-      )}
+      {progress && <Busy text={t('statement_reading', { file: progress.name })} part={progress.part} />}
       {errors.map((error) => (
         <Notice key={error} outcome="block" isUrgent>
           {error}

@@ -37,8 +37,10 @@ export function PaydayPage({ rest }: PageProps) {
       {step === 'pay' && (
         <>
           <LastPayday />
-          <StepPay payday={payday} onNext={() => goTo('plan')} />
-          <PaySettings />
+          <div class="payday-columns">
+            <StepPay payday={payday} onNext={() => goTo('plan')} />
+            <PaySettings />
+          </div>
         </>
       )}
       {step === 'plan' && <StepPlan payday={payday} onNext={() => goTo('slip')} />}

@@ -1,5 +1,5 @@
-import { hasSide, type Pot } from '../../../book/household.ts'
 import type { Entry } from '../../../book/entry.ts'
+import { hasSide, type Pot } from '../../../book/household.ts'
 import type { EntryId } from '../../../book/ids.ts'
 import type { Sheet, SheetFigures } from '../../../plan/sheet.ts'
 import { amountText } from '../../../ui/money-text.ts'

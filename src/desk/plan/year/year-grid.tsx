@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks'
 import type { MonthName } from '../../../book/month.ts'
 import { ofMinor } from '../../../money/money.ts'
 import { locale } from '../../../ui/browser.ts'
@@ -10,6 +11,9 @@ import type { YearCell, YearRows } from './year-rows.ts'
 
 /** Pots by months on one page. In a cell: filled, spent, and in months to come planned. */
 export function YearGrid({ grid, now }: { grid: YearRows; now: MonthName }) {
+  const running = useRef<HTMLTableCellElement>(null)
+  // Where the table scrolls, the running month is what one wants to see first.
+  useEffect(() => running.current?.scrollIntoView({ block: 'nearest', inline: 'center' }), [])
   return (
     <TableBox label={t('year_page')} class="year-box">
       <table class="year-grid">
@@ -22,7 +26,13 @@ export function YearGrid({ grid, now }: { grid: YearRows; now: MonthName }) {
           <tr>
             <th scope="col">{t('desk_col_pot')}</th>
             {grid.months.map((month) => (
-              <th key={month} scope="col" class="figure" aria-current={month === now ? 'date' : undefined}>
+              <th
+                key={month}
+                ref={month === now ? running : null}
+                scope="col"
+                class="figure"
+                aria-current={month === now ? 'date' : undefined}
+              >
                 <abbr title={monthText(month)}>{monthShort(month)}</abbr>
                 <PayCount count={grid.pays.get(month) ?? 0} />
               </th>
