@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks'
 import { HOLD_DAYS } from '../../book/ordering.ts'
+import { ask } from '../../ui/ask.ts'
 import { plainNumber } from '../../ui/checkout/order-draft.ts'
 import { TextField } from '../../ui/field.tsx'
 import { t } from '../../ui/text.ts'
@@ -20,7 +21,13 @@ export function OrderRulesForm() {
   const go = async (): Promise<void> => {
     if (plainMargin === null || plainFee === null || !isDays) return
     const rules = { holdDays: Number(days), marginPercent: plainMargin, foreignFeePercent: plainFee }
-    setSaved((await step.run(rules, () => rules)) !== null)
+    const before = {
+      holdDays: ordering.holdDays ?? HOLD_DAYS,
+      marginPercent: ordering.marginPercent ?? '10',
+      foreignFeePercent: ordering.foreignFeePercent ?? '0',
+    }
+    const setting = { said: t('done_saved'), back: () => ask('order.rules', before) }
+    setSaved((await step.run(rules, () => rules, undefined, setting)) !== null)
   }
   const edit = (set: (value: string) => void) => (value: string) => {
     set(value)

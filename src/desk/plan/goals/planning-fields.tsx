@@ -1,6 +1,7 @@
 import type { Planning } from '../../../book/planning.ts'
 import { piecesOf } from '../../../money/denominations.ts'
 import { ofMinor } from '../../../money/money.ts'
+import { ask } from '../../../ui/ask.ts'
 import { SelectField } from '../../../ui/field.tsx'
 import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
@@ -16,7 +17,11 @@ export function PlanningFields() {
   const { household } = book
   const { write, error } = useWrite()
   const planning: Planning = household.planning ?? { sinkingFunds: 'after-essentials', roundTo: 1 }
-  const save = (next: Planning): void => void write('plan.save', { earners: household.earners ?? [], planning: next })
+  const save = (next: Planning): void => {
+    const earners = household.earners ?? []
+    const back = (): Promise<unknown> => ask('plan.save', { earners, planning })
+    void write('plan.save', { earners, planning: next }, { said: t('done_saved'), back })
+  }
   const pieces = piecesOf(household.currency)
   const steps = [...new Set([1, ...(pieces ? [...pieces.coins, ...pieces.notes] : []), planning.roundTo])]
     .filter((step) => step === 1 || step === planning.roundTo || step >= (pieces?.coins.at(-1) ?? 1))

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks'
 import { hasSide, type Pot } from '../../../book/household.ts'
 import { learnBudget } from '../../../plan/learn-budget.ts'
 import { sayLearnt } from '../../../plan/say-learnt.ts'
+import { ask } from '../../../ui/ask.ts'
 import { locale } from '../../../ui/browser.ts'
 import { DateField, SelectField, TextField } from '../../../ui/field.tsx'
 import { editText } from '../../../ui/money-text.ts'
@@ -33,7 +34,10 @@ export function PotPlanForm({ pot, onDone }: { pot: Pot; onDone: () => void }) {
   const learnt = learnBudget(book, pot.id, view.today, household.planning?.roundTo ?? 1)
   const submit = async (): Promise<void> => {
     setTried(true)
-    if (check.ask && (await write('pot.plan', { pot: pot.id, ...check.ask }))) onDone()
+    if (!check.ask) return
+    const back = (): Promise<unknown> => ask('pot.plan', { pot: pot.id, plan: pot.plan ?? {}, fill: pot.fill })
+    const setting = { said: t('pot_saved', { pot: pot.name }), back }
+    if (await write('pot.plan', { pot: pot.id, ...check.ask }, setting)) onDone()
   }
   const shared = { draft, pot, problems: wasTried ? check.problems : null, onDraft: setDraft }
   return (

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import type { Earner } from '../../../book/planning.ts'
 import { ofMinor } from '../../../money/money.ts'
+import { ask } from '../../../ui/ask.ts'
 import { amountText } from '../../../ui/money-text.ts'
 import { dotted, t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
@@ -21,7 +22,8 @@ export function PaySettings() {
   const { write, isBusy, error } = useWrite()
   const save = async (next: readonly Earner[]): Promise<void> => {
     const planning = household.planning ?? DEFAULT_PLANNING
-    if (await write('plan.save', { earners: next, planning })) setEdited(null)
+    const back = (): Promise<unknown> => ask('plan.save', { earners, planning })
+    if (await write('plan.save', { earners: next, planning }, { said: t('done_saved'), back })) setEdited(null)
   }
   return (
     <section class="payday-settings">
