@@ -151,6 +151,41 @@ describe.each(['Chromium', 'Firefox'] as const)('%s', (name) => {
     expect(shop.orders().length).toBe(1)
   })
 
+  it('a figure is shown on the page: scrolled to, ringed above the page, and left as it was', async () => {
+    const page = await browser.open(shop.url('click fetch'))
+    await expect.poll(() => browser.seen(page)).not.toBeNull()
+    const look = (): Promise<unknown> =>
+      page.evaluate(() => {
+        const last = document.documentElement.lastElementChild
+        const isRing = last?.localName === 'div'
+        const { scrollHeight, scrollWidth } = document.documentElement
+        const shows = isRing && {
+          words: last.textContent,
+          isAbove: last.matches(':popover-open'),
+          root: last.shadowRoot,
+        }
+        return { shows, isScrolled: scrollY > 0, scrollHeight, scrollWidth }
+      })
+    await page.evaluate(() => {
+      document.body.style.paddingTop = '3000px'
+    })
+    const before = Object(await look())
+    expect(before).toMatchObject({ shows: false, isScrolled: false })
+    const tab = await browser.tabOf(page)
+    const [figure] = (await browser.seen(page))?.figures ?? []
+    if (!figure) throw new Error('the page shows no total')
+    const { label, text } = figure
+    expect(await browser.ask('checkout.mark', { tab, figure: { label, text } })).toEqual({ isFound: true })
+    const shows = { words: '', isAbove: true, root: null }
+    expect(await look()).toEqual({ ...before, shows, isScrolled: true })
+    await page.keyboard.press('Escape')
+    expect(await look()).toEqual({ ...before, isScrolled: true })
+    await browser.ask('checkout.mark', { tab, figure: { label, text } })
+    await browser.ask('checkout.mark', { tab, figure: null })
+    expect(await look()).toEqual({ ...before, isScrolled: true })
+    expect(await browser.ask('checkout.mark', { tab, figure: { label, text: '1.00' } })).toEqual({ isFound: false })
+  })
+
   it('a page kept for going back knows of no tag that is gone', async () => {
     shop.clear()
     await browser.forgetTags()
