@@ -5,6 +5,7 @@ import { execFileSync } from 'node:child_process'
 import { cp, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { build } from 'vite'
+import { noteBundled, notices } from './third-party.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const at = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url))
@@ -37,7 +38,10 @@ const noInnerHtml = {
     return { code: without, map: null }
   },
 }
-const shared = { root, configFile: false, logLevel: 'warn', publicDir: false, plugins: [noInnerHtml] }
+const bundled = new Set()
+const plugins = [noInnerHtml, noteBundled(bundled)]
+const worker = { plugins: () => [noteBundled(bundled)] }
+const shared = { root, configFile: false, logLevel: 'warn', publicDir: false, plugins, worker }
 const jsx = { oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } } }
 
 // The pages share chunks; each of the scripts below is one file, as the browser's injection needs it.
@@ -63,6 +67,8 @@ await lexicons()
 
 await cp(at('src/ui/icons'), `${out}/icons`, { recursive: true, filter: (path) => !/\.(svg|ts|mjs)$/.test(path) })
 await messages()
+await cp(at('LICENSE'), `${out}/LICENSE`)
+await writeFile(`${out}/THIRD-PARTY-NOTICES.txt`, notices(bundled))
 const manifest = JSON.parse(await readFile(at('manifest.json'), 'utf8'))
 await json(`${out}/manifest.json`, manifest)
 

@@ -6,7 +6,7 @@ import { root } from './set-up.mjs'
 
 const bin = (name) => `${root}node_modules/.bin/${name}`
 
-/** Each check prints what is wrong and says whether all is well. The last two look at what `npm run build` made. */
+/** Each check prints what is wrong and says whether all is well. The last three look at what `npm run build` made. */
 export const checks = [
   { name: 'types', run: () => tool('tsc', ['-p', '.']) },
   { name: 'types of the engine without a browser', run: () => tool('tsc', ['-p', 'tsconfig.engine.json']) },
@@ -18,6 +18,7 @@ export const checks = [
     run: () => tool('tsx', ['scripts/packed-library.ts']),
   },
   { name: 'no markup from text and no code from text in the build', run: noUnsafe },
+  { name: 'packages of others in the build: told of, each with its reason', run: noticesAgree },
   { name: 'size budgets', run: sizes },
 ]
 
@@ -68,6 +69,19 @@ function noUnsafe() {
     console.error(`${file} holds ${found[0]}`)
   }
   return well
+}
+
+/** The notices that go along and the contributor's guide name the same packages. */
+function noticesAgree() {
+  const read = (file) => readFileSync(`${root}${file}`, 'utf8')
+  const told = [...read('dist/extension/THIRD-PARTY-NOTICES.txt').matchAll(/^-{78}\n\n(\S+) \d/gm)].map((m) => m[1])
+  const section = /## Run-time packages[^\n]*\n([\s\S]*?)(?=\n## )/.exec(read('DEVELOPERS.md'))?.[1] ?? ''
+  const reasoned = [...section.matchAll(/^\| (\S+)(?: [^|]*)? \| [^|]{10,} \|$/gm)].map((m) => m[1])
+  for (const name of told.filter((name) => !reasoned.includes(name)))
+    console.error(`${name} is in the build. Give its reason in the table of DEVELOPERS.md.`)
+  for (const name of reasoned.filter((name) => !told.includes(name)))
+    console.error(`${name} has a reason in DEVELOPERS.md and is not in the build.`)
+  return told.length > 0 && told.toSorted().join() === reasoned.toSorted().join()
 }
 
 function sizes() {
