@@ -27,6 +27,9 @@ const tsx = at('node_modules/tsx/dist/cli.mjs')
 execFileSync(process.execPath, [tsx, at('scripts/write-schema.ts'), `${next}/library/book-file.schema.json`], {
   stdio: 'inherit',
 })
+execFileSync(process.execPath, [tsx, at('scripts/reference.ts'), `${next}/library`], {
+  stdio: ['ignore', 'ignore', 'inherit'],
+})
 
 // Markup is never made of text here: the one place in a library that could is left out of the build.
 const noInnerHtml = {

@@ -13,6 +13,5 @@ if (failed.length > 0) {
   say(`Nothing is shipped: ${failed.map(({ name }) => name).join('; ')}`)
   process.exit(1)
 }
-if (!process.argv.includes('--no-lint'))
-  run('npx', ['--yes', 'web-ext@10.7.0', 'lint', '--warnings-as-errors', '-s', 'dist/firefox'])
+if (!process.argv.includes('--no-lint')) run('npm', ['run', 'lint:web-ext'])
 run(process.execPath, [`${root}node_modules/tsx/dist/cli.mjs`, `${root}scripts/ship-files.ts`])

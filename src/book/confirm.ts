@@ -18,6 +18,7 @@ export interface Confirmation {
   readonly total?: Money
 }
 
+/** The outcome of confirming an order: an entry to append, or nothing to post. */
 export type ConfirmAnswer =
   | {
       readonly kind: 'confirmed'

@@ -17,6 +17,7 @@ export type AccountId = Branded<'AccountId'>
 const SLUG = /^[\p{L}\p{N}][\p{L}\p{N}_-]{0,63}$/u
 const UUID_V7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/
 
+/** Whether a text can name a pot or an account: 1 to 64 letters, digits, - and _, a letter or digit first. */
 export function isSlug(text: string): boolean {
   return SLUG.test(text)
 }

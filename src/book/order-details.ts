@@ -42,6 +42,7 @@ export interface Instalments {
   readonly parts: readonly InstalmentPart[]
 }
 
+/** What is known of an order beyond its pots and lines. All of it may be absent; numbers are minor units. */
 export interface OrderDetails {
   /** How it was split; absent for one pot. */
   readonly by?: 'item' | 'amount' | 'share'

@@ -13,6 +13,7 @@ export interface MonthCell {
   readonly spent: Money
 }
 
+/** What went in and out of every pot, month by month, with the sums along both edges. */
 export interface MonthGrid {
   readonly months: readonly MonthName[]
   /** One row per pot in the household's order, archived ones where they have anything to show. */

@@ -27,6 +27,7 @@ export interface DueCost {
   readonly missing: Money
 }
 
+/** The pays planned ahead, and the costs that fall due meanwhile. */
 export interface YearPlan {
   readonly months: readonly MonthName[]
   readonly pays: readonly PlannedPay[]

@@ -31,6 +31,7 @@ export interface SinkingPot {
  */
 export type SinkingStatus = 'reached' | 'overdue' | 'no-pay-left' | 'behind' | 'on-track' | 'ahead' | 'open'
 
+/** What a sinking fund needs of each pay to be full by its due date, and how it stands. */
 export interface SinkingPlan {
   readonly status: SinkingStatus
   readonly target: Money
@@ -58,6 +59,7 @@ export interface SinkingPlan {
   readonly reachedOn: CalendarDate | null
 }
 
+/** How each pay of a sinking fund is rounded. */
 export interface SinkingOptions {
   /** Minor units that each pay is rounded up to a multiple of, such as a note the household can use. Absent: 1. */
   readonly roundTo?: number

@@ -1,6 +1,5 @@
-import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { unzipSync } from 'fflate'
@@ -29,24 +28,15 @@ it('is the same bytes whenever the files were written and in whatever order they
   expect(sum(late)).toBe(sum(early))
 })
 
-it('is the same bytes in every time zone', () => {
-  const folder = folderOf(new Date('2026-11-25T12:00:00Z'))
-  const script = `import('${new URL('../../scripts/zip.ts', import.meta.url)}').then(({ zipOf }) => process.stdout.write(zipOf(${JSON.stringify(folder)}, ${JSON.stringify(Object.keys(FILES))})))`
-  const [west, east] = ['America/Los_Angeles', 'Pacific/Auckland'].map((TZ) =>
-    sum(execFileSync(process.execPath, ['--import', 'tsx', '-e', script], { env: { ...process.env, TZ } })),
-  )
-  expect(west).toBe(east)
+// PKWARE APPNOTE 4.3.7 and 4.4.6: bytes 10 to 13 of a local header are the time and the date in MS-DOS form, in local time,
+// where the date counts years from 1980 (from memory). A clock or time zone that got in would show here.
+it('says of every file that it is of the first moment of the format', () => {
+  const zip = zipOf(folderOf(new Date('2026-11-25T12:00:00Z')), ['manifest.json'])
+  expect([...zip.slice(10, 14)]).toEqual([0, 0, (1 << 5) | 1, 0])
 })
 
 it('gives every file back as it was', () => {
   const zip = unzipSync(zipOf(folderOf(new Date('2026-11-25T12:00:00Z')), Object.keys(FILES)))
   const texts = Object.entries(zip).map(([path, bytes]) => [path, new TextDecoder().decode(bytes)])
   expect(Object.fromEntries(texts)).toEqual(FILES)
-})
-
-it('the extension and the package have the same version', () => {
-  const [manifest, pkg] = ['manifest.json', 'package.json'].map((name) =>
-    JSON.parse(readFileSync(new URL(`../../${name}`, import.meta.url), 'utf8')),
-  )
-  expect(manifest.version).toBe(pkg.version)
 })

@@ -66,6 +66,7 @@ export function openStatement(file: Uint8Array | string, options: StatementOptio
  * The same in small steps, so that a page can show how far a large file has come and stay alive: go on with `next()`
  * until `done`, with a breath between.
  *
+ * @throws MonthendError as `openStatement` does
  * @example for (let s = steps.next(); !s.done; s = steps.next()) show(s.value.done / s.value.of)
  */
 export function* openStatementInSteps(
