@@ -1,5 +1,4 @@
 import { mkdir } from 'node:fs/promises'
-import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { v7 } from 'uuid'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -379,35 +378,5 @@ describe('a month-end', () => {
       .reduce((sum, p) => sum + (p.account === `bank:${account.id}` ? p.amount : 0), 0)
     const whole = explainBalances(closed, [])
     expect(cards + whole.unplaced.minor).toBe(agreed.balance + trips)
-  }, 120_000)
-
-  // Public reference implementation of the machine-checkable part of WCAG 2.2: axe-core.
-  it('has no fault axe can find, in light and dark', async () => {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme })
-      for (const place of ['statement', 'count', 'settle', 'review', 'close']) {
-        await go(place)
-        await page.locator('main h1').waitFor()
-        await page.evaluate(axe.source)
-        const faults = await page.evaluate<string[]>(
-          `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
-            found.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
-        )
-        expect(faults, `${place}, ${colorScheme}`).toEqual([])
-        if (colorScheme === 'dark') await shot(`dark-${place}`)
-      }
-    }
-    await page.emulateMedia({ colorScheme: 'light' })
-  }, 120_000)
-
-  it('stays within a narrow window', async () => {
-    await page.setViewportSize({ width: 320, height: 800 })
-    for (const place of ['statement', 'count', 'settle', 'review', 'close']) {
-      await go(place)
-      await page.locator('main h1').waitFor()
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth)
-      expect(wide, place).toBeLessThanOrEqual(320)
-      await shot(`narrow-${place}`)
-    }
   }, 120_000)
 })

@@ -1,8 +1,8 @@
-import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type DemoShop, expectedTotal, startDemoShop } from '../../demo-data/shop/server.ts'
 import { money, potId } from '../../src/index.ts'
+import { axeFaults } from './axe.ts'
 import { type Extension, openExtension } from './extension.ts'
 import { backToShop, choosePot, goToCheckout, orderButton, panelOf, pressTag, watchShops } from './guarded-shop.ts'
 import { picture } from './pictures.ts'
@@ -182,14 +182,6 @@ describe('an order’s whole life in the browser', () => {
   })
 })
 
-/** What axe-core, the public reference of the machine-checkable part of WCAG 2.2, finds wrong. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source)
-  const run = `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
-    found.violations.map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`
-  return page.evaluate<string[]>(run)
-}
-
 async function isTooWide(page: Page): Promise<boolean> {
   return page.evaluate(() => document.documentElement.scrollWidth > innerWidth)
 }
@@ -200,7 +192,7 @@ describe('the pages of orders', () => {
     await page.locator('.order-rows a').first().waitFor()
     await page.locator('summary', { hasText: 'A charge nobody tagged' }).click()
     await page.locator('summary', { hasText: 'How orders are held' }).click()
-    expect(await faults(page)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     await page.setViewportSize({ width: 320, height: 800 })
     expect(await isTooWide(page)).toBe(false)
     // The split one: two pots, items, a charge and what is held still.
@@ -208,11 +200,11 @@ describe('the pages of orders', () => {
     await page.locator('.story li').first().waitFor()
     const shut = page.locator('.order-actions details:not([open]) > summary')
     while ((await shut.count()) > 0) await shut.first().click()
-    expect([await faults(page), await isTooWide(page)]).toEqual([[], false])
+    expect([await axeFaults(page), await isTooWide(page)]).toEqual([[], false])
     await page.goto(extension.url('src/desk/desk.html#/renewals'))
     await page.locator('.renewals li').first().waitFor()
     await page.getByRole('button', { name: 'Add a renewal' }).click()
-    expect([await faults(page), await isTooWide(page)]).toEqual([[], false])
+    expect([await axeFaults(page), await isTooWide(page)]).toEqual([[], false])
   })
 
   it('the split, the fields abroad and the question have no fault axe can find', async () => {
@@ -223,12 +215,12 @@ describe('the pages of orders', () => {
     await popup.locator('summary', { hasText: 'Estimate' }).click()
     await popup.getByLabel('Instalments').fill('3')
     await popup.locator('.reserve').waitFor()
-    expect([await faults(popup), await isTooWide(popup)]).toEqual([[], false])
+    expect([await axeFaults(popup), await isTooWide(popup)]).toEqual([[], false])
     await popup.close()
     await page.goto(shop.url('fernhill', '/strange/abroad'))
     const again = await extension.popup(page)
     await again.getByLabel('CAD for 1 EUR').waitFor()
-    expect([await faults(again), await isTooWide(again)]).toEqual([[], false])
+    expect([await axeFaults(again), await isTooWide(again)]).toEqual([[], false])
   })
 
   it('a renewal is added, looked ahead to, and ended', async () => {

@@ -1,7 +1,6 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { balances, openBook, potId, toDecimal } from '../../src/index.ts'
@@ -172,34 +171,6 @@ describe('taking envelopes along', () => {
     await page.getByRole('button', { name: 'Enter what was spent' }).click()
     await page.getByText('Back home').waitFor({ state: 'detached' })
     expect(Number(await left('market'))).toBeCloseTo(before - 6.45, 9)
-  })
-})
-
-describe('every page of planning', () => {
-  const places = [
-    ['payday', 'Whose pay, and when'],
-    ['payday/plan', 'on pots'],
-    ['payday/slip', 'It gives'],
-    ['payday/fill', 'Enter this payday in the book'],
-    ['year', 'filled'],
-    ['goals', 'Sinking funds'],
-    ['sheets', 'Carried out'],
-    ['along', 'Going out for'],
-  ] as const
-
-  // Public reference implementation of the machine-checkable part of WCAG 2.2: axe-core.
-  it.each(places)('%s has no fault axe can find, and fits a window of 320', async (place, says) => {
-    await page.setViewportSize({ width: 320, height: 800 })
-    await desk(place)
-    await page.getByText(says).first().waitFor()
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320)
-    await page.setViewportSize({ width: 1200, height: 860 })
-    await page.evaluate(axe.source)
-    const faults = await page.evaluate<string[]>(
-      `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((found) =>
-        found.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))`,
-    )
-    expect(faults).toEqual([])
   })
 })
 

@@ -33,6 +33,15 @@ describe('an earner as they are typed', () => {
     expect(checkEarner(earnerDraftOf(twice, 'CAD'), [twice], 'CAD', 'en-CA').earners).toEqual([twice])
   })
 
+  it('days off move a pay, and can be added and taken out', () => {
+    const first = check({ daysOff: [day('2026-04-15'), day('2026-06-15')] }).earners?.[0]
+    // 2026-06-15 is a Monday: the working day before it is the Friday.
+    expect(payDates(first?.schedules ?? [], day('2026-06-01'), day('2026-06-30'))).toEqual(['2026-06-12'])
+    const none = check({ daysOff: [] }).earners?.[0]
+    expect(none?.schedules[0]).not.toHaveProperty('daysOff')
+    expect(payDates(none?.schedules ?? [], day('2026-04-01'), day('2026-04-30'))).toEqual(['2026-04-15'])
+  })
+
   it('another first day is a change of rhythm, also in mid-month; what was before stays', () => {
     const changed = check({ rhythm: 'weekly', first: '2026-03-20', weekend: 'stays' }).earners?.[0]
     expect(payDates(changed?.schedules ?? [], day('2026-02-01'), day('2026-04-05'))).toEqual([

@@ -19,6 +19,8 @@ export interface EarnerDraft {
   readonly first: string
   readonly otherDay: string
   readonly weekend: (typeof WEEKENDS)[number]
+  /** Days on which the bank does not pay, in order. */
+  readonly daysOff: readonly CalendarDate[]
 }
 
 export interface EarnerProblems {
@@ -36,6 +38,7 @@ export const blankEarner: EarnerDraft = {
   first: '',
   otherDay: '',
   weekend: 'before',
+  daysOff: [],
 }
 
 /** An earner of the household, for changing them. */
@@ -49,6 +52,7 @@ export function earnerDraftOf(earner: Earner, currency: CurrencyCode): EarnerDra
     first: schedule?.first ?? '',
     otherDay: schedule?.rhythm === 'twice-a-month' ? String(schedule.days[1]) : '',
     weekend: schedule?.weekend ?? 'stays',
+    daysOff: schedule?.daysOff ?? [],
   }
 }
 
@@ -104,8 +108,7 @@ function scheduleOf(
   otherDay: number,
   last: PaySchedule | undefined,
 ): PaySchedule {
-  // The form knows no days off; those the household has stay.
-  const daysOff = last?.daysOff ? { daysOff: last.daysOff } : {}
+  const daysOff = draft.daysOff.length > 0 ? { daysOff: draft.daysOff } : {}
   const base = { first, ...daysOff, ...(draft.weekend === 'stays' ? {} : { weekend: draft.weekend }) }
   // A first pay that is itself the last of two days, or a day of the month kept from before, stays what it was.
   const day = last?.rhythm === 'monthly' && last.first === first ? last.day : Number(first.slice(8))

@@ -4,6 +4,7 @@ import { locale } from '../../../ui/browser.ts'
 import { DateField, SelectField, TextField } from '../../../ui/field.tsx'
 import { t } from '../../../ui/text.ts'
 import { useHousehold } from '../../household.ts'
+import { DaysOff } from './days-off.tsx'
 import { checkEarner, type EarnerDraft, RHYTHMS, WEEKENDS } from './earner-draft.ts'
 import { rhythmText } from './rhythm-text.ts'
 
@@ -72,6 +73,9 @@ export function EarnerForm(props: {
         options={WEEKENDS.map((value) => ({ value, label: t(`weekend_${value}`) }))}
         onValue={(weekend) => setDraft({ ...draft, weekend })}
       />
+      {(draft.weekend !== 'stays' || draft.rhythm === 'last-working-day') && (
+        <DaysOff days={draft.daysOff} onDays={(daysOff) => setDraft({ ...draft, daysOff })} />
+      )}
       <p class="field-hint">{t('earner_rhythm_hint')}</p>
       <div class="buttons">
         <button type="submit" class="primary" disabled={props.isBusy}>
