@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView, Look } from '../src/background/protocol.ts'
 import { BookState } from '../src/ui/book-state.tsx'
 import { showDesk } from '../src/ui/browser.ts'
@@ -6,6 +6,7 @@ import { Unconfirmed } from '../src/ui/checkout/unconfirmed.tsx'
 import { DemoBand } from '../src/ui/demo-band.tsx'
 import { Glance } from '../src/ui/glance/glance.tsx'
 import { Masthead } from '../src/ui/masthead.tsx'
+import { Skeleton } from '../src/ui/skeleton.tsx'
 import { t } from '../src/ui/text.ts'
 import { OrderPage } from './order-page.tsx'
 
@@ -15,12 +16,15 @@ type Page = 'order' | 'pots'
 export function ReadyPage(props: {
   readonly tab: number | null
   readonly view: HouseholdView
-  readonly order: CheckoutLook | null
+  /** What the tab's page says; it may still be read. */
+  readonly order: CheckoutLook | null | 'reading'
   readonly onLook: (look: Look) => void
   readonly onChanged: () => Promise<void>
 }) {
-  const { tab, view, order } = props
-  const [page, setPage] = useState<Page>(() => (order && isAboutAnOrder(order) ? 'order' : 'pots'))
+  const { tab, view } = props
+  const isReading = props.order === 'reading'
+  const order = props.order === 'reading' ? null : props.order
+  const [page, setPage] = usePageOfOrder(order, isReading)
   return (
     <>
       <Masthead>
@@ -43,7 +47,9 @@ export function ReadyPage(props: {
       <BookState view={view} />
       {view.isDemo && <DemoBand onLook={props.onLook} />}
       <main>
-        {page === 'order' ? (
+        {page === 'order' && isReading ? (
+          <Skeleton />
+        ) : page === 'order' ? (
           <OrderPage tab={tab} view={view} order={order} onChanged={props.onChanged} />
         ) : (
           <>
@@ -54,6 +60,32 @@ export function ReadyPage(props: {
       </main>
     </>
   )
+}
+
+/**
+ * The popup opens on the order where there is one. A page that is read only later turns to it still, unless the person
+ * has begun with something meanwhile.
+ */
+function usePageOfOrder(order: CheckoutLook | null, isReading: boolean): [Page, (page: Page) => void] {
+  const [page, setPage] = useState<Page>(() => (order && isAboutAnOrder(order) ? 'order' : 'pots'))
+  const isOpen = useRef(isReading)
+  useEffect(() => {
+    const end = new AbortController()
+    const begin = (): void => {
+      isOpen.current = false
+      end.abort()
+    }
+    for (const act of ['keydown', 'pointerdown', 'input']) {
+      document.addEventListener(act, begin, { capture: true, signal: end.signal })
+    }
+    return () => end.abort()
+  }, [])
+  useLayoutEffect(() => {
+    if (isReading || !isOpen.current) return
+    isOpen.current = false
+    if (order && isAboutAnOrder(order)) setPage('order')
+  }, [isReading, order])
+  return [page, setPage]
 }
 
 /** Whether the popup should open on the order: the page shows a cart, a checkout or a total, or its shop's order or basket has a pot. */

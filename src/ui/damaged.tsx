@@ -7,7 +7,7 @@ import { Notice } from './notice.tsx'
 import { saveFile } from './save-file.ts'
 import { t } from './text.ts'
 
-/** What is stored does not add up. Nothing is written on top of it; the person can save it first. */
+/** What is stored does not add up, or is of a newer Tillside. Nothing is written on top of it; the person can save it first. */
 export function Damaged({ what }: { what: Damage }) {
   const [isSaved, setSaved] = useState(false)
   const [error, setError] = useState<unknown>(null)
@@ -25,7 +25,7 @@ export function Damaged({ what }: { what: Damage }) {
     <>
       <Masthead />
       <main>
-        <h1>{t('damaged_title')}</h1>
+        <h1>{t(what === 'newer' ? 'newer_title' : 'damaged_title')}</h1>
         <Notice outcome="block" isUrgent>
           {t(`damage_${what}`)}
         </Notice>
@@ -42,8 +42,14 @@ export function Damaged({ what }: { what: Damage }) {
         <h2>{t('damaged_next')}</h2>
         <ol class="steps">
           <li>{t('damaged_step_save')}</li>
-          <li>{t('damaged_step_restart')}</li>
-          <li>{t('damaged_step_ask')}</li>
+          {what === 'newer' ? (
+            <li>{t('newer_step_update')}</li>
+          ) : (
+            <>
+              <li>{t('damaged_step_restart')}</li>
+              <li>{t('damaged_step_ask')}</li>
+            </>
+          )}
         </ol>
       </main>
     </>

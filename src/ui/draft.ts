@@ -49,17 +49,23 @@ export function useDrafts(): Drafts {
 
 /** A text that survives the page: like `useState('')`, with a third member that forgets it. */
 export function useDraft(name: string, initial = ''): [string, (value: string) => void, () => void] {
+  const [value, set, forget] = useDraftOrNone(name)
+  return [value ?? initial, set, forget]
+}
+
+/** Like `useDraft`, and null as long as nothing was said: an emptied field is not the same as one never touched. */
+export function useDraftOrNone(name: string): [string | null, (value: string) => void, () => void] {
   const drafts = useDrafts()
   const [value, setValue] = useState(() => {
     const kept = drafts.read(name)
-    return typeof kept === 'string' ? kept : initial
+    return typeof kept === 'string' ? kept : null
   })
   const set = (next: string): void => {
     setValue(next)
     drafts.write(name, next)
   }
   const forget = (): void => {
-    setValue(initial)
+    setValue(null)
     drafts.drop(name)
   }
   return [value, set, forget]

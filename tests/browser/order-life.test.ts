@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core'
+import { v7 } from 'uuid'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type DemoShop, expectedTotal, startDemoShop } from '../../demo-data/shop/server.ts'
-import { money, potId } from '../../src/index.ts'
+import { entryId, money, potId } from '../../src/index.ts'
+import wcag from '../published/wcag22.json' with { type: 'json' }
 import { axeFaults } from './axe.ts'
 import { type Extension, openExtension } from './extension.ts'
 import { backToShop, choosePot, goToCheckout, orderButton, panelOf, pressTag, watchShops } from './guarded-shop.ts'
@@ -179,12 +181,113 @@ describe('an order’s whole life in the browser', () => {
     await popup.getByRole('button', { name: 'No, let the hold go' }).click()
     await expect.poll(async () => (await figures('household')).held).toBe(before.held)
     await expect.poll(() => popup.getByRole('heading', { name: 'Did it go through?' }).count()).toBe(0)
+    // A slip of the finger is no loss: it is held again.
+    await popup.getByText('is no longer held').waitFor()
+    await popup.locator('.said').getByRole('button', { name: 'Undo' }).click()
+    await expect.poll(async () => (await figures('household')).held).toBeGreaterThan(before.held)
+    await expect.poll(() => popup.locator('.said').count()).toBe(0)
   })
 })
 
 async function isTooWide(page: Page): Promise<boolean> {
   return page.evaluate(() => document.documentElement.scrollWidth > innerWidth)
 }
+
+/** A success criterion by its number, with the name WCAG 2.2 gives it (w3c/wcag, in tests/published/wcag22.json). */
+function criterion(number: string): string {
+  const found = wcag.criteria.find(({ sc }) => sc === number)
+  if (!found) throw new Error(`WCAG 2.2 has no criterion ${number}.`)
+  return `${number} ${found.name}`
+}
+
+/** What can be pressed and is smaller than 24 by 24 CSS pixels, but not drawn for the eye alone. */
+const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, a[href], input, select, summary')].flatMap((e) => {
+      const { width, height } = e.getBoundingClientRect()
+      return width > 1 && height > 1 && (width < 24 || height < 24) ? [e.outerHTML.slice(0, 120)] : []
+    }),
+  )
+
+/** The criterion's own distances; what then is wider than the window, or cut off, is lost to the reader. */
+async function lostBySpacing(page: Page): Promise<string[]> {
+  const content =
+    '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-block-end: 2em !important }'
+  // The extension's own policy takes no style element.
+  await page.evaluate((css) => {
+    const sheet = new CSSStyleSheet()
+    sheet.replaceSync(css)
+    document.adoptedStyleSheets = [sheet]
+  }, content)
+  const lost = await page.evaluate(() =>
+    [...document.body.querySelectorAll('*')].flatMap((e) => {
+      if (!(e instanceof HTMLElement) || e.closest('.unseen') || e.clientWidth === 0) return []
+      const isCut = getComputedStyle(e).overflowX !== 'visible' && e.scrollWidth > e.clientWidth + 1
+      const isOut = e.getBoundingClientRect().right > innerWidth + 1
+      return (isCut && !(e instanceof HTMLInputElement)) || isOut ? [e.outerHTML.slice(0, 120)] : []
+    }),
+  )
+  await page.evaluate(() => {
+    document.adoptedStyleSheets = []
+  })
+  return lost
+}
+
+/** Light and dark, at the popup's own width and at 320. */
+async function expectReadable(page: Page): Promise<void> {
+  for (const [colorScheme, width] of [['light', 400] as const, ['dark', 320] as const]) {
+    await page.emulateMedia({ colorScheme })
+    await page.setViewportSize({ width, height: 600 })
+    const found = { axe: await axeFaults(page), [criterion('2.5.8')]: await smallTargets(page) }
+    expect(found).toEqual({ axe: [], [criterion('2.5.8')]: [] })
+  }
+  const narrow = { [criterion('1.4.10')]: await isTooWide(page), [criterion('1.4.12')]: await lostBySpacing(page) }
+  expect(narrow).toEqual({ [criterion('1.4.10')]: false, [criterion('1.4.12')]: [] })
+}
+
+describe('the popup', () => {
+  it('is readable in each state, and goes from opening to a tag by keys alone', async () => {
+    const pot = {
+      id: potId('long'),
+      name: 'Regenschirmständerinstandhaltungsrücklagenverwaltungskonten',
+      kind: 'reserve',
+      rule: 'block',
+      sides: 'both',
+      floor: '0',
+      fillCash: '0',
+      fillCard: '0',
+      openCash: '123456789012.34',
+      openCard: '98765432101.55',
+    } as const
+    await extension.ask('pot.save', { id: entryId(v7()), pot, archived: false })
+    const shopPage = await goToCheckout(extension, shop, 'corvid', 'evening-piano:1,heron-waltz:1')
+    const popup = await extension.popup(shopPage)
+    await choosePot(popup, 'Piano lessons')
+    await popup.locator('.verdict-block').waitFor()
+    await expectReadable(popup)
+    await choosePot(popup, 'Regenschirm')
+    await popup.locator('.figures-stacked').waitFor()
+    await expectReadable(popup)
+    await popup.getByRole('button', { name: 'Pots', exact: true }).click()
+    await popup.locator('.quick-input').fill('+12.50+3 gro')
+    await popup.getByLabel('Of it in notes').waitFor()
+    await expectReadable(popup)
+    await popup.close()
+
+    // Keyboard: the first letters choose, Enter tags.
+    const again = await extension.popup(shopPage)
+    await again.locator('.pot-row').first().waitFor()
+    for (let tabs = 0; tabs < 12 && (await again.locator('.pot-row input:focus').count()) === 0; tabs++) {
+      await again.keyboard.press('Tab')
+    }
+    await again.keyboard.type('house')
+    await again.locator('.verdict-allow').waitFor()
+    await again.keyboard.press('Enter')
+    await again.locator('.tagged').waitFor()
+    expect((await extension.book()).recent[0], criterion('2.1.1')).toMatchObject({ kind: 'order' })
+    await expectReadable(again)
+  })
+})
 
 describe('the pages of orders', () => {
   it('have no fault axe can find, and fit a window of 320', async () => {

@@ -104,6 +104,28 @@ describe('quick entry', () => {
     await says('Spend 12.50 cash from Groceries')
     expect(line().value).toBe('12.50 gro')
   })
+
+  it('so are the side, the source and the part in notes, until the line is entered', async () => {
+    const choice = (label: string): HTMLInputElement =>
+      the('label', HTMLLabelElement, label).querySelector('input') ?? line()
+    await type(line(), '12.50 gro')
+    the('.quick-details label', HTMLLabelElement, 'card').click()
+    await says('Spend 12.50 card from Groceries')
+    await show(<PopupPage tab={null} />)
+    await says('Spend 12.50 card from Groceries')
+    await type(line(), '+50 gro')
+    await type(field('Of it in notes'), '15')
+    the('.quick-details label', HTMLLabelElement, 'new money').click()
+    await says('15.00 in notes, 35.00 on the card side')
+    await show(<PopupPage tab={null} />)
+    await says('15.00 in notes, 35.00 on the card side')
+    expect(choice('new money').checked).toBe(true)
+    enter()
+    await says('Filled Groceries with 15.00 cash and 35.00 card')
+    expect(worker.asked.find((a) => a.command === 'fill.add')?.ask).toMatchObject({ from: 'outside', cash: '15.00' })
+    await type(line(), '12.50 gro')
+    await says('Spend 12.50 cash from Groceries')
+  })
 })
 
 describe('the split of a fill', () => {

@@ -4,8 +4,8 @@ import { PopupPage } from '../../popup/popup-page.tsx'
 import { tabOfAddress } from '../../popup/tab-of-address.ts'
 import { fresh } from './fake-browser.ts'
 import { FakeWorker } from './fake-worker.ts'
-import { smallHousehold } from './samples.ts'
-import { button, says, show, until } from './screen.tsx'
+import { shopPage, smallHousehold } from './samples.ts'
+import { button, says, show, the, type, until } from './screen.tsx'
 
 vi.mock('webextension-polyfill', () => import('./fake-browser.ts'))
 
@@ -38,6 +38,53 @@ describe('a damaged store', () => {
     expect(clicked).toEqual(['tillside-stored.json'])
     expect(saved).toBeInstanceOf(Blob)
     click.mockRestore()
+  })
+})
+
+describe('a store of a newer version', () => {
+  it('is not called damaged, and the way on is to update', async () => {
+    worker.damaged = 'newer'
+    await show(<PopupPage tab={null} />)
+    const all = await says('written by a newer Tillside')
+    expect(all).toContain('Update Tillside in the browser')
+    expect(all).not.toContain('damaged')
+  })
+})
+
+describe('a page that takes long to read', () => {
+  const slowly = (): (() => void) => {
+    let letGo = (): void => {}
+    const read = new Promise<void>((resolve) => {
+      letGo = resolve
+    })
+    const answer = worker.answer.bind(worker)
+    worker.answer = async (message, ...more) => {
+      if (JSON.stringify(message).includes('checkout.look')) await read
+      return answer(message, ...more)
+    }
+    return letGo
+  }
+
+  it('keeps nobody from the balances, and its order is turned to once it is read', async () => {
+    worker.checkout = shopPage('55.90')
+    const letGo = slowly()
+    await show(<PopupPage tab={1} />)
+    await says('left in all')
+    expect(document.querySelector('.order-form')).toBeNull()
+    letGo()
+    await until(() => document.querySelector('.order-form'))
+  })
+
+  it('turns to no order under the hands of a person who has begun', async () => {
+    worker.checkout = shopPage('55.90')
+    const letGo = slowly()
+    await show(<PopupPage tab={1} />)
+    await says('left in all')
+    await type(the('.quick-input', HTMLInputElement), '12.50 gro')
+    letGo()
+    await says('Spend 12.50 cash from Groceries')
+    button('This order').click()
+    await until(() => document.querySelector('.order-form'))
   })
 })
 

@@ -3,8 +3,10 @@ import type { PotBalance } from '../../book/balances.ts'
 import { amountText } from '../money-text.ts'
 import { type TextKey, t } from '../text.ts'
 
-/** Longer amounts do not fit beside each other; the table is then turned. */
-const LONGEST_IN_A_ROW = 9
+/** With more signs in all, five amounts do not fit beside each other in a window of 320; the table is then turned. */
+const SIGNS_IN_A_ROW = 29
+/** Still longer ones leave no room for a label beside them in a window of 320. */
+const LONGEST_BESIDE_LABEL = 11
 
 /** A pot's figures before this order and after it. What changes is set in strong type. */
 export function Figures({ line }: { line: VerdictLine }) {
@@ -13,8 +15,15 @@ export function Figures({ line }: { line: VerdictLine }) {
     now: amountText(line.before[figure]),
     after: amountText(line.after[figure]),
   }))
-  const isLong = figures.some((f) => Math.max(f.now.length, f.after.length) > LONGEST_IN_A_ROW)
-  return <div class="figures">{isLong ? <Upright figures={figures} /> : <Across figures={figures} />}</div>
+  const lengths = figures.map((f) => Math.max(f.now.length, f.after.length))
+  const fitsAcross = lengths.reduce((all, length) => all + length, 0) <= SIGNS_IN_A_ROW
+  const fitsUpright = Math.max(...lengths) <= LONGEST_BESIDE_LABEL
+  const Table = fitsAcross ? Across : fitsUpright ? Upright : Stacked
+  return (
+    <div class="figures">
+      <Table figures={figures} />
+    </div>
+  )
 }
 
 const FIGURES: readonly (readonly [TextKey, keyof PotBalance])[] = [
@@ -83,6 +92,33 @@ function Upright({ figures }: { figures: readonly Figure[] }) {
           </tr>
         ))}
       </tbody>
+    </table>
+  )
+}
+
+/** Each label over its two amounts. */
+function Stacked({ figures }: { figures: readonly Figure[] }) {
+  return (
+    <table class="figures-stacked">
+      <thead>
+        <tr>
+          <th scope="col">{t('figure_now')}</th>
+          <th scope="col">{t('figure_after')}</th>
+        </tr>
+      </thead>
+      {figures.map((f) => (
+        <tbody key={f.label}>
+          <tr>
+            <th scope="rowgroup" colSpan={2}>
+              {f.label}
+            </th>
+          </tr>
+          <tr>
+            <td>{f.now}</td>
+            <td class={changeOf(f)}>{f.after}</td>
+          </tr>
+        </tbody>
+      ))}
     </table>
   )
 }

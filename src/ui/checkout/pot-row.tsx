@@ -8,6 +8,9 @@ import { SillBar } from '../sill-bar.tsx'
 import { type TextKey, t } from '../text.ts'
 import { Figures } from './figures.tsx'
 
+/** A longer amount stands on a line of its own, so that neither it nor the name is broken. */
+const LONGEST_BESIDE_NAME = 11
+
 /**
  * One pot to choose: its name, what is left now, its bar with this order's bite, and a word where it does not simply
  * fit. The chosen one opens and shows its figures.
@@ -28,8 +31,10 @@ export function PotRow(props: {
   const scale = Math.max(sillReach(before), sillReach(after), pot.fill.cash, pot.fill.card, 1)
   const outcome = choice?.verdict.outcome ?? 'allow'
   const word = wordFor(choice)
+  const left = amountText(before.left)
+  const isLong = left.length > LONGEST_BESIDE_NAME
   return (
-    <div class={`pot-row pot-row-${outcome}`}>
+    <div class={`pot-row pot-row-${outcome}${isLong ? ' pot-row-long' : ''}`}>
       <label>
         <input
           type="radio"
@@ -44,7 +49,7 @@ export function PotRow(props: {
         </span>
         <span class="pot-name">{pot.name}</span>
         <span class="pot-left">
-          {amountText(before.left)} <span class="unseen">{t('left')}</span>
+          {left} <span class="unseen">{t('left')}</span>
         </span>
         <SillBar balance={after} before={before} scale={scale} />
         {word && (

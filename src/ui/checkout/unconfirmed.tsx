@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks'
 import type { HouseholdView, SeenPage, UnconfirmedOrder } from '../../background/protocol.ts'
+import type { EntryId } from '../../book/ids.ts'
 import { toDecimal } from '../../money/money.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
@@ -8,6 +9,7 @@ import { amountText } from '../money-text.ts'
 import { Notice } from '../notice.tsx'
 import { shortDate } from '../short-date.ts'
 import { listText, t } from '../text.ts'
+import { type Answered, AnsweredOrder } from './answered-order.tsx'
 import { pageTotal } from './page-total.ts'
 
 /** Orders that were tagged and not seen through: did they go through? A confirmation page before us answers for one. */
@@ -17,10 +19,27 @@ export function Unconfirmed(props: {
   readonly page: SeenPage | null
   readonly onDone: () => Promise<void>
 }) {
+  const [answered, setAnswered] = useState<Answered | null>(null)
   return (
     <>
+      {answered && (
+        <AnsweredOrder
+          key={answered.entry}
+          answered={answered}
+          onUndone={async () => {
+            await props.onDone()
+            setAnswered(null)
+          }}
+        />
+      )}
       {props.orders.map((order, n) => (
-        <One key={order.order} {...props} order={order} page={n === 0 ? props.page : null} />
+        <One
+          key={order.order}
+          {...props}
+          order={order}
+          page={n === 0 ? props.page : null}
+          onAnswered={(entry, said) => setAnswered({ entry, said, order })}
+        />
       ))}
     </>
   )
@@ -31,6 +50,7 @@ function One(props: {
   readonly order: UnconfirmedOrder
   readonly page: SeenPage | null
   readonly onDone: () => Promise<void>
+  readonly onAnswered: (entry: EntryId, said: Answered['said']) => void
 }) {
   const { order, view, page } = props
   const yes = useActionId(`confirm:${order.order}`)
@@ -57,13 +77,17 @@ function One(props: {
   }
   const confirm = (said: { number: string | null; total: string | null }): void =>
     run(async () => {
-      await ask('order.confirm', { id: yes.idFor(JSON.stringify(said)), order: order.order, ...said })
+      const id = yes.idFor(JSON.stringify(said))
+      const { kind } = await ask('order.confirm', { id, order: order.order, ...said })
       yes.done()
+      if (kind === 'confirmed') props.onAnswered(id, 'placed')
     })
   const release = (): void =>
     run(async () => {
-      await ask('order.release', { id: no.idFor(order.order), order: order.order, why: 'not-placed' })
+      const id = no.idFor(order.order)
+      await ask('order.release', { id, order: order.order, why: 'not-placed' })
       no.done()
+      props.onAnswered(id, 'let-go')
     })
   const differs = total !== null && total.minor !== order.amount.minor
   return (

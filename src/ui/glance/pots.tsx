@@ -13,6 +13,9 @@ import { t, tn } from '../text.ts'
 import { PotForm, potFormDraft } from './pot-form.tsx'
 import { PotSaved } from './pot-saved.tsx'
 
+/** A longer amount stands on a line of its own in a narrow window, so that the name keeps its room. */
+const LONGEST_BESIDE_NAME = 11
+
 /** Every pot with its two sides. A pot's name opens its settings. */
 export function Pots({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
   const drafts = useDrafts()
@@ -94,15 +97,16 @@ function leftInAll({ household, balances }: HouseholdView): Money {
 function PotCard(props: { pot: Pot; balance: PotBalance; isOpen: boolean; onOpen: () => void }) {
   const { pot, balance } = props
   const scale = Math.max(sillReach(balance), pot.fill.cash, pot.fill.card, 1)
+  const left = amountText(balance.left)
   return (
-    <div class="pot-card">
+    <div class={left.length > LONGEST_BESIDE_NAME ? 'pot-card pot-card-long' : 'pot-card'}>
       <button type="button" class="pot-open" aria-expanded={props.isOpen} onClick={props.onOpen}>
         <span class="pot-name">{pot.name}</span>
         <span class="unseen">{t('pot_change')}</span>
       </button>
       <span class={balance.left.minor < 0 ? 'pot-left below' : 'pot-left'}>
         {balance.left.minor < 0 && <OutcomeMark outcome="block" />}
-        {amountText(balance.left)}
+        {left}
         <span class="unseen"> {t('left')}</span>
       </span>
       <SillBar balance={balance} scale={scale} notches={pot.fill} />

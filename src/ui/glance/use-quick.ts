@@ -4,7 +4,7 @@ import { hasSide, type Pot } from '../../book/household.ts'
 import type { EntryId } from '../../book/ids.ts'
 import { type Money, toDecimal } from '../../money/money.ts'
 import { locale } from '../browser.ts'
-import { useDraft } from '../draft.ts'
+import { useDraft, useDraftOrNone } from '../draft.ts'
 import { type QuickLine, readQuickLine } from '../quick-entry.ts'
 import { type Split, splitByNotes, usualSide, usualSplit } from './quick-plan.ts'
 import { useEntry } from './use-entry.ts'
@@ -16,22 +16,25 @@ export function useQuick(view: HouseholdView, onLook: (look: Look) => void) {
   const { household } = view
   const [line, setLine, forgetLine] = useDraft('quick')
   const [mode, setMode] = useDraft('quick-mode', 'spend')
-  const [picked, setPicked] = useState<number | null>(null)
-  const [wantedSide, setSide] = useState<'cash' | 'card' | null>(null)
-  const [from, setFrom] = useState<'unplaced' | 'outside'>('unplaced')
-  const [notes, setNotes] = useState<string | null>(null)
+  // The pot and not its place: the list may be another one when the popup opens again.
+  const [picked, setPicked, forgetPicked] = useDraftOrNone('quick-pot')
+  const [wantedSide, setSide, forgetSide] = useDraftOrNone('quick-side')
+  const [source, setFrom, forgetFrom] = useDraftOrNone('quick-from')
+  const [notes, setNotes, forgetNotes] = useDraftOrNone('quick-notes')
   const [saidId, setSaid] = useState<EntryId | null>(null)
   const spending = useEntry('spend.add', onLook)
   const filling = useEntry('fill.add', onLook)
 
   const isFill = mode === 'fill'
+  const from: 'outside' | 'unplaced' = source === 'outside' ? 'outside' : 'unplaced'
   const pots = household.pots.filter((p) => !p.archived)
   const read = readQuickLine(line, pots, household.currency, locale())
   const offers = offersOf(read, pots)
-  const at = picked ?? (read.kind === 'ready' ? 0 : -1)
-  const offer = offers[Math.min(at, offers.length - 1)] ?? null
+  const pickedAt = offers.findIndex((o) => o.pot.id === picked)
+  const at = pickedAt < 0 && read.kind === 'ready' ? 0 : pickedAt
+  const offer = offers[at] ?? null
   const amount = read.kind === 'ready' || read.kind === 'no-pot' ? read.amount : null
-  const side = offer && (wantedSide && hasSide(offer.pot, wantedSide) ? wantedSide : usualSide(offer.pot))
+  const side = offer && (isSide(wantedSide) && hasSide(offer.pot, wantedSide) ? wantedSide : usualSide(offer.pot))
   const split = offer && amount && splitFor(offer.pot, amount, notes)
 
   const type = (text: string): void => {
@@ -39,11 +42,15 @@ export function useQuick(view: HouseholdView, onLook: (look: Look) => void) {
     const isPlus = text.trimStart().startsWith('+')
     if (isPlus) setMode('fill')
     setLine(isPlus ? text.replace('+', '').trimStart() : text)
-    setPicked(null)
+    forgetPicked()
     setSaid(null)
   }
+  const pick = (place: number): void => {
+    const chosen = offers[place]
+    if (chosen) setPicked(chosen.pot.id)
+  }
   const step = (by: 1 | -1): void => {
-    if (offers.length > 0) setPicked((at + by + offers.length) % offers.length)
+    pick((at + by + offers.length) % offers.length)
   }
   /** Writes it. Resolves to whether it was taken. */
   const enter = async (): Promise<boolean> => {
@@ -61,9 +68,10 @@ export function useQuick(view: HouseholdView, onLook: (look: Look) => void) {
     if (!id) return false
     forgetLine()
     setMode('spend')
-    setPicked(null)
-    setSide(null)
-    setNotes(null)
+    forgetPicked()
+    forgetSide()
+    forgetFrom()
+    forgetNotes()
     setSaid(id)
     return true
   }
@@ -75,7 +83,7 @@ export function useQuick(view: HouseholdView, onLook: (look: Look) => void) {
     read,
     offers,
     offer,
-    pick: setPicked,
+    pick,
     step,
     amount,
     side,
@@ -91,6 +99,10 @@ export function useQuick(view: HouseholdView, onLook: (look: Look) => void) {
     /** The entry that was just made, while it stands and nothing new is typed. */
     said: view.recent.find((entry) => entry.id === saidId) ?? null,
   }
+}
+
+function isSide(said: string | null): said is 'cash' | 'card' {
+  return said === 'cash' || said === 'card'
 }
 
 type Offer = { readonly pot: Pot; readonly purpose: string }
