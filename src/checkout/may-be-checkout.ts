@@ -1,9 +1,8 @@
 // Compact on purpose: this file goes into every page of a watched shop, the reader only into those it lets through.
 const PATH =
   /cart|basket|\bbag\b|checkout|check-out|payment|\bpay\b|order|kasse|kassa|cassa|zahlung|bestell|bestaet|warenkorb|panier|paiement|commande|merci|danke|gracias|carrito|cesta|carrello|winkel|afreken|bedankt|pago|thank|confirm|receipt|success|koszyk|kosik|zamow|objedn|pokladna|platb|carrinho|sacola|encomenda|pagamento|comanda|finaliz|kosar|penztar|rendel|korpa|narudz|blagajn|kurv|varukorg|kundvagn|ostoskori|ostukorv|karfa|tilaus|tellimus|pontun|takk?\b|tack|kiitos|sepet|odeme|siparis|korzin|koshyk|zakaz|oform|pedido|encargo|keranjang|pesanan/i
-const FIELDS =
-  '[autocomplete~="cc-number"],[autocomplete~="cc-csc"],[autocomplete~="cc-exp"],[autocomplete~="transaction-amount"],' +
-  '[autocomplete~="postal-code"],[autocomplete~="street-address"],[autocomplete~="address-line1"]'
+// Fields of a card, an amount or an address (the HTML standard's autofill tokens).
+const FIELDS = '[autocomplete*=cc-],[autocomplete*=transaction],[autocomplete*=postal],[autocomplete*=address]'
 // Words for a sum to be paid, for ordering, or for thanks, in about thirty languages; a figure must be near the first.
 const TOTAL =
   /(?:total|summe|gesamt|betrag|zahlen|amount|montant|payer|régler|importe|pagar|totaal|betalen|suma|razem|kwota|celkem|spolu|összesen|ukupno|skupaj|общо|сума|итого|всего|σύνολο|sum\b|sumkr|summa|att betala|i alt|yhteensä|maksettava|kokku|kopā|toplam|tutar|tổng|jumlah|รวม|合計|合计|小計|總計|总计|应付|支払|합계|총|결제|إجمالي|مجموع|اجمال|المستحق|مبلغ|סך|סה[״"]כ|לתשלום|סכום|جمع|قابل پرداخت|कुल|राशि|योग|देय|συνολο|πληρωτεο|végösszeg|fizetend|iznos|za platiti|plačil|за плащане|оплат|сплат|разом|усього|viso|apmaksai|mokėti|samtals|til greiðslu|heildar|å betale|at betale|tasuda|celkom|łącznie|do zapłaty|k úhrad|na úhradu|de plată|iomlán)[^\d٠-٩۰-۹०-९]{0,120}[\d٠-٩۰-۹०-९]|[\d٠-٩۰-۹०-९][^\p{L}]{0,12}(?:total|gesamt|totaal|à payer)/iu

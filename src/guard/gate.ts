@@ -3,7 +3,7 @@ import { mayBeCheckout } from '../checkout/may-be-checkout.ts'
 import type { Curtain } from './curtain.ts'
 import { api, rootIn, seeClosedRoots } from './engine.ts'
 import './reader-global.ts'
-import { hasControl } from './has-control.ts'
+import { coversControl, hasControl } from './has-control.ts'
 import { seatOf } from './seat.ts'
 import { NO_ANSWER_MS, send } from './tell-worker.ts'
 
@@ -137,7 +137,7 @@ function judge(event: Event): void {
   if (event.type === 'click') lookSoon()
   const reader = globalThis.tillsideReader
   if (reader) settle(event, () => reader.ordering(event, currency))
-  else if (hasControl(event)) holdUntilRead(event)
+  else if (hasControl(event) || coversControl(event)) holdUntilRead(event)
 }
 
 /** A form is about to be sent, by whatever way. Where it goes to another window, this is the last that is heard of it. */
@@ -192,7 +192,7 @@ function muffle(event: Event): void {
     event.stopImmediatePropagation()
     // A click follows most presses and is held then; a key on what only looks like a button is all there is.
     if (event.type === 'keydown' && !reader.clicks(event)) raise(page)
-  } else if (hasControl(event) && mayBe()) event.stopImmediatePropagation()
+  } else if ((hasControl(event) || coversControl(event)) && mayBe()) event.stopImmediatePropagation()
 }
 
 /** While the curtain is up, what is typed is typed into it or not at all; the page hears none of it. */
@@ -302,7 +302,8 @@ function because(page: SeenPage): HeldBecause {
  */
 function holdUntilRead(event: Event, form?: HTMLFormElement): void {
   if (performance.now() < waivedUntil || !mayBe()) return
-  const target = event.composedPath()[0]
+  // What was pressed through a cover is pressed again: a script's click says nothing of what lies under it.
+  const target = form || hasControl(event) ? event.composedPath()[0] : null
   const submitter = event instanceof SubmitEvent ? event.submitter : null
   stop(event)
   void bring().then(() => {

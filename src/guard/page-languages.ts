@@ -17,9 +17,9 @@ const SCRIPTS: readonly (readonly [string, RegExp])[] = [
   ['hi', /\p{Script=Devanagari}/gu],
   ['fa', /[پچژگ]/gu],
   ['ar', /\p{Script=Arabic}/gu],
-  ['uk', /[іїєґ]/giu],
-  ['bg', /ъ[а-я]|общо|поръчк|доставк/giu],
-  ['ru', /[ыэ]|итого|заказ/giu],
+  ['uk', /[іїєґ]/gu],
+  ['bg', /ъ[а-я]|общо|поръчк|доставк/gu],
+  ['ru', /[ыэ]|итого|заказ/gu],
 ]
 
 const WORDS: Readonly<Record<string, string>> = {
@@ -63,7 +63,8 @@ const CLOSE = 0.4
  * themes often leave it wrong.
  */
 export function pageLanguages(document: Document): string[] {
-  const text = pageText(document).slice(0, 100_000)
+  // Made lower case once: patterns that ignore case are slow to be made ready, and a page waits for that.
+  const text = pageText(document).slice(0, 100_000).toLowerCase()
   const scores = new Map<string, number>()
   const score = (language: string, points: number): void => {
     scores.set(language, (scores.get(language) ?? 0) + points)
@@ -73,8 +74,8 @@ export function pageLanguages(document: Document): string[] {
   if ((scores.get('ja') ?? 0) > 0) score('ja', scores.get('zh') ?? 0)
   if ((scores.get('fa') ?? 0) > 0) score('fa', scores.get('ar') ?? 0)
   for (const [language, words] of Object.entries(WORDS)) {
-    const found = text.match(new RegExp(`(?<!\\p{L})(?:${words})`, 'giu')) ?? []
-    const distinct = new Set(found.map((word) => word.toLowerCase())).size
+    const found = text.match(new RegExp(`(?<!\\p{L})(?:${words})`, 'gu')) ?? []
+    const distinct = new Set(found).size
     score(language, Math.min(40, found.length + 3 * distinct))
   }
   const declared = document.documentElement.lang.toLowerCase().split(/[-_]/)[0] ?? ''
