@@ -31,16 +31,17 @@ const LONGEST_MS = 3_000
 
 /**
  * Tries to order in random ways, from the moment a page is there to most of a second later, now and then twice, or with the
- * worker's record of what is held taken away in between. Every way that can be held takes part.
+ * worker's record of what is held taken away in between. Every way that can be held takes part, or one of them alone.
  */
 export async function runGuardTorture(
   browser: Driven,
   shop: HostileShop,
-  { runs, seed }: { runs: number; seed: number },
+  { runs, seed, only }: { runs: number; seed: number; only?: string | undefined },
 ): Promise<GuardOutcome> {
   const random = randomFrom(seed)
   const ways = Object.entries(waysTable).filter(
-    ([, way]) =>
+    ([name, way]) =>
+      (only === undefined || name === only) &&
       (way.notHoldable === undefined || (way.notHoldableIn ?? browser.name) !== browser.name) &&
       way.notDriven !== browser.name,
   )
