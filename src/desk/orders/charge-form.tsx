@@ -74,6 +74,7 @@ export function ChargeForm({ state }: { state: OrderState }) {
       <TextField
         label={t('act_amount', { currency })}
         isAmount
+        currency={currency}
         value={text}
         onValue={(value) => {
           setText(value)
@@ -91,6 +92,7 @@ export function ChargeForm({ state }: { state: OrderState }) {
         <TextField
           label={t('act_asked', { currency: foreign.currency })}
           isAmount
+          currency={foreign.currency}
           value={asked}
           onValue={setAsked}
           hint={t('act_asked_hint')}

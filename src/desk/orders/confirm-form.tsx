@@ -44,6 +44,7 @@ export function ConfirmForm({ state }: { state: OrderState }) {
       <TextField
         label={t('act_confirm_total', { currency })}
         isAmount
+        currency={currency}
         value={text}
         onValue={setText}
         error={isWrong ? t('act_amount_wrong') : null}

@@ -57,6 +57,7 @@ export function RefundForm({ state }: { state: OrderState }) {
       <TextField
         label={t('act_amount', { currency })}
         isAmount
+        currency={currency}
         value={text}
         onValue={setText}
         error={isWrong ? t('act_amount_wrong') : null}

@@ -71,6 +71,7 @@ export function RenewalForm({ renewal, onDone }: { renewal: Renewal | null; onDo
       <TextField
         label={t('act_amount', { currency })}
         isAmount
+        currency={currency}
         value={text}
         onValue={setText}
         error={isTried && !isAmount ? t('act_amount_wrong') : null}

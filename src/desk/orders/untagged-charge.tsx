@@ -69,6 +69,7 @@ export function UntaggedCharge() {
         <TextField
           label={t('act_amount', { currency })}
           isAmount
+          currency={currency}
           value={text}
           onValue={setText}
           error={isTried && !(read.ok && read.money.minor > 0) ? t('act_amount_wrong') : null}

@@ -29,6 +29,7 @@ export function Budgets(props: {
               key={pot.id}
               label={pot.name}
               isAmount
+              currency={book.household.currency}
               value={text}
               hint={learnt.median ? t('close_median', { amount: amountText(learnt.median) }) : t('close_not_learnt')}
               error={read && !read.ok ? t(`error_amount_${read.problem}`) : null}

@@ -40,6 +40,7 @@ function Target(props: {
       label={props.name}
       value={text}
       isAmount
+      currency={target.cash.currency}
       error={read.ok ? null : t(`error_amount_${read.problem}`)}
       onValue={(value) => {
         setText(value)

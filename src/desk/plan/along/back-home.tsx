@@ -84,6 +84,7 @@ export function BackHome({ trip, onDone }: { trip: TakeAlong; onDone: () => void
                   <TextField
                     label={t('paper_amount')}
                     isAmount
+                    currency={household.currency}
                     maxLength={40}
                     value={of(pot).amount}
                     onValue={(amount) => setBacks({ ...backs, [pot]: { ...of(pot), amount } })}

@@ -125,6 +125,7 @@ function GoalFields({ draft, problems, onDraft }: PartProps) {
       <TextField
         label={t('goal_target')}
         isAmount
+        currency={book.household.currency}
         maxLength={40}
         value={draft.target}
         onValue={(target) => onDraft({ ...draft, target })}
@@ -163,6 +164,7 @@ function BudgetFields({ draft, pot, problems, onDraft }: PartProps) {
       key={field}
       label={label}
       isAmount
+      currency={currency}
       maxLength={40}
       value={draft[field]}
       onValue={(value) => onDraft({ ...draft, [field]: value })}

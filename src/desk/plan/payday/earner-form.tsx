@@ -41,6 +41,7 @@ export function EarnerForm(props: {
       <TextField
         label={t('earner_pay')}
         isAmount
+        currency={currency}
         maxLength={40}
         value={draft.pay}
         onValue={(pay) => setDraft({ ...draft, pay })}

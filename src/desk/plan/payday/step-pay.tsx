@@ -40,6 +40,7 @@ export function StepPay({ payday, onNext }: { payday: Payday; onNext: () => void
       <TextField
         label={t('payday_amount')}
         isAmount
+        currency={currency}
         maxLength={40}
         value={draft.amount}
         onValue={(amount) => change({ ...draft, amount, ids: null })}

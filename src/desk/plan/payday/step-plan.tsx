@@ -86,6 +86,7 @@ function SideField(props: {
       class={`payday-${side}`}
       label={t(`desk_col_${side}`)}
       isAmount
+      currency={currency}
       maxLength={40}
       value={one.text[side]}
       onValue={(text) => payday.change(withChange(payday.draft, props.pot, side, text))}

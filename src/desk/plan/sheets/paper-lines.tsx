@@ -121,6 +121,7 @@ function PaperFields(props: {
       <TextField
         label={t('paper_amount')}
         isAmount
+        currency={currency}
         maxLength={40}
         value={line.amount}
         onValue={(amount) => onLine({ ...line, amount })}
