@@ -3,13 +3,13 @@ import { currencyCodes } from '../../src/money/currency.ts'
 import { ask } from '../../src/ui/ask.ts'
 import { browserLanguage, locale } from '../../src/ui/browser.ts'
 import { useDrafts } from '../../src/ui/draft.ts'
-import { errorText } from '../../src/ui/error-text.ts'
 import { SelectField } from '../../src/ui/field.tsx'
 import { Masthead } from '../../src/ui/masthead.tsx'
 import { Notice } from '../../src/ui/notice.tsx'
 import { forgetSeen } from '../../src/ui/seen.ts'
 import { t } from '../../src/ui/text.ts'
 import { todayHere } from '../../src/ui/today-here.ts'
+import { WentWrong } from '../../src/ui/went-wrong.tsx'
 import { checkFirstRun, type FirstRunDraft, firstRunFrom } from './first-run-draft.ts'
 import { PayFields } from './pay-fields.tsx'
 import { PotRows } from './pot-rows.tsx'
@@ -97,11 +97,7 @@ export function FirstRun({ onDone }: { onDone: () => Promise<void> }) {
                 {t('first_run_problems')}
               </Notice>
             )}
-            {error !== null && (
-              <Notice outcome="block" isUrgent>
-                {errorText(error)}
-              </Notice>
-            )}
+            <WentWrong error={error} />
             <button type="submit" class="primary" disabled={isBusy}>
               {t('welcome_start')}
             </button>

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks'
 import type { Damage } from '../background/store.ts'
 import { ask } from './ask.ts'
-import { errorText } from './error-text.ts'
 import { Masthead } from './masthead.tsx'
 import { Notice } from './notice.tsx'
 import { saveFile } from './save-file.ts'
 import { t } from './text.ts'
+import { WentWrong } from './went-wrong.tsx'
 
 /** What is stored does not add up, or is of a newer Tillside. Nothing is written on top of it; the person can save it first. */
 export function Damaged({ what }: { what: Damage }) {
@@ -34,11 +34,7 @@ export function Damaged({ what }: { what: Damage }) {
           {t('damaged_save')}
         </button>
         {isSaved && <Notice outcome="allow">{t('damaged_saved')}</Notice>}
-        {error !== null && (
-          <Notice outcome="block" isUrgent>
-            {errorText(error)}
-          </Notice>
-        )}
+        <WentWrong error={error} />
         <h2>{t('damaged_next')}</h2>
         <ol class="steps">
           <li>{t('damaged_step_save')}</li>

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks'
 import type { Look } from '../background/protocol.ts'
 import { useDrafts } from './draft.ts'
-import { errorText } from './error-text.ts'
 import { leaveDemo } from './leave-demo.ts'
-import { Notice } from './notice.tsx'
 import { t } from './text.ts'
+import { WentWrong } from './went-wrong.tsx'
 import './demo-band.css'
 
 /** Says that nothing here is real, and leads out. */
@@ -17,11 +16,7 @@ export function DemoBand({ onLook }: { onLook: (look: Look) => void }) {
       <button type="button" class="link" onClick={() => leaveDemo(drafts).then(onLook, setError)}>
         {t('demo_leave')}
       </button>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </div>
   )
 }

@@ -93,7 +93,6 @@ describe('an order on a watched shop', () => {
     await choosePot(popup, 'Household things')
     await popup.getByRole('button', { name: words('ahead_keep', { pot: 'Household things' }) }).click()
     await popup.getByText('This basket is for Household things').waitFor()
-    if (process.env.TILLSIDE_SHOT) await popup.screenshot({ path: process.env.TILLSIDE_SHOT, fullPage: true })
     await popup.close()
     expect(await held('household')).toBe(before)
 

@@ -36,8 +36,8 @@ describe('quick entry', () => {
     await says('Spent 12.50 cash from Groceries: bread')
     await until(() => line().value === '')
     expect(worker.entries().at(-1)).toMatchObject({ kind: 'spend', date: '2026-12-01', purpose: 'bread' })
-    the('.quick-said button', HTMLButtonElement).click()
-    await until(() => !document.querySelector('.quick-said'))
+    the('.said button', HTMLButtonElement).click()
+    await until(() => !document.querySelector('.said'))
     expect(worker.entries().at(-1)?.kind).toBe('reversal')
   })
 

@@ -9,11 +9,11 @@ import { DateField, TextField } from '../../ui/field.tsx'
 import { amountText, editText } from '../../ui/money-text.ts'
 import { Notice } from '../../ui/notice.tsx'
 import { listText, t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { AccountField, useAccount } from './account-field.tsx'
 import { ItemsField } from './items-field.tsx'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 type AboveHold = Extract<ChargeReply, { kind: 'above-hold' }>
 

@@ -6,9 +6,9 @@ import { locale } from '../../ui/browser.ts'
 import { TextField } from '../../ui/field.tsx'
 import { Notice } from '../../ui/notice.tsx'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** It went through: with the shop's number and its final total, where they are known. */
 export function ConfirmForm({ state }: { state: OrderState }) {

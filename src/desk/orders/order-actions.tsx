@@ -7,12 +7,12 @@ import { SelectField } from '../../ui/field.tsx'
 import { amountText } from '../../ui/money-text.ts'
 import { shortDate } from '../../ui/short-date.ts'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { ChargeForm } from './charge-form.tsx'
 import { ConfirmForm } from './confirm-form.tsx'
 import { RefundForm } from './refund-form.tsx'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** What can happen to an order next, each with its own small form. */
 export function OrderActions({ state }: { state: OrderState }) {

@@ -10,13 +10,13 @@ import { amountText } from '../../ui/money-text.ts'
 import { Notice } from '../../ui/notice.tsx'
 import { shortDate } from '../../ui/short-date.ts'
 import { speech, t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { PageHead } from '../parts/page-head.tsx'
 import { TableBox } from '../parts/table-box.tsx'
 import { linkTo } from '../place.ts'
 import { OrderActions } from './order-actions.tsx'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** One order: what it holds and cost, what can be done, and its story from the checkout on. */
 export function OrderPage({ state }: { state: OrderState }) {

@@ -4,9 +4,9 @@ import { ask } from '../../ui/ask.ts'
 import { plainNumber } from '../../ui/checkout/order-draft.ts'
 import { TextField } from '../../ui/field.tsx'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** How careful holds are: the usual margin, the card's fee abroad, and after how many days a hold is asked about. */
 export function OrderRulesForm() {

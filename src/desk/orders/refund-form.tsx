@@ -7,11 +7,11 @@ import { locale } from '../../ui/browser.ts'
 import { DateField, TextField } from '../../ui/field.tsx'
 import { editText } from '../../ui/money-text.ts'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { AccountField, useAccount } from './account-field.tsx'
 import { ItemsField } from './items-field.tsx'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** Money back: announced by the shop, or posted. */
 export function RefundForm({ state }: { state: OrderState }) {

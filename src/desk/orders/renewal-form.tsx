@@ -8,9 +8,9 @@ import { DateField, SelectField, TextField } from '../../ui/field.tsx'
 import { editText } from '../../ui/money-text.ts'
 import { slugOf } from '../../ui/slug-of.ts'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 const RHYTHMS: readonly { readonly key: 'week' | 'month' | 'quarter' | 'year'; readonly every: Every }[] = [
   { key: 'week', every: { unit: 'week', count: 1 } },

@@ -6,11 +6,11 @@ import { readAmount } from '../../ui/amount-text.ts'
 import { locale } from '../../ui/browser.ts'
 import { DateField, SelectField, TextField } from '../../ui/field.tsx'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { linkTo } from '../place.ts'
 import { AccountField, useAccount } from './account-field.tsx'
 import { useStep } from './use-step.ts'
-import { WentWrong } from './went-wrong.tsx'
 
 /** The card charged something nobody tagged: it asks for its pot now. */
 export function UntaggedCharge() {

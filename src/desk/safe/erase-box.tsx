@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks'
 import { ask } from '../../ui/ask.ts'
-import { errorText } from '../../ui/error-text.ts'
 import { TextField } from '../../ui/field.tsx'
-import { Notice } from '../../ui/notice.tsx'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 
 /** Erases the household and all that was stored. It asks for a word, since nothing brings it back. */
@@ -50,11 +49,7 @@ export function EraseBox() {
           </div>
         </form>
       )}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

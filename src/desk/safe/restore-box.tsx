@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks'
 import { ofMinor } from '../../money/money.ts'
 import { locale } from '../../ui/browser.ts'
-import { errorText } from '../../ui/error-text.ts'
 import { Choice, Field } from '../../ui/field.tsx'
 import { amountText } from '../../ui/money-text.ts'
 import { Notice } from '../../ui/notice.tsx'
 import { t, tn } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { Busy } from '../parts/busy.tsx'
 import { TableBox } from '../parts/table-box.tsx'
 import { Secret } from './save-box.tsx'
@@ -65,11 +65,7 @@ export function RestoreBox({ here, onDone }: { here: Here | null; onDone: () => 
         </>
       )}
       {isBusy && at.step !== 'writing' && <Busy text={t('safe_busy')} />}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

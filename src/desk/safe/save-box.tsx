@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks'
 import { entriesOf } from '../../book/book.ts'
 import { ask } from '../../ui/ask.ts'
-import { errorText } from '../../ui/error-text.ts'
 import { Field } from '../../ui/field.tsx'
 import { Notice } from '../../ui/notice.tsx'
 import { saveFile } from '../../ui/save-file.ts'
 import { sayEntry } from '../../ui/say-entry.ts'
 import { t } from '../../ui/text.ts'
+import { WentWrong } from '../../ui/went-wrong.tsx'
 import { useHousehold } from '../household.ts'
 import { Busy } from '../parts/busy.tsx'
 import { lock } from './backup.ts'
@@ -102,11 +102,7 @@ export function SaveBox() {
       <p class="field-hint">{t('safe_save_open_hint')}</p>
       {isBusy && <Busy text={t('safe_busy')} />}
       {said !== null && <Notice outcome="allow">{t('safe_saved', { file: said })}</Notice>}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

@@ -3,10 +3,8 @@ import type { UnconfirmedOrder } from '../../background/protocol.ts'
 import type { EntryId } from '../../book/ids.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
-import { errorText } from '../error-text.ts'
-import { OutcomeMark } from '../mark.tsx'
 import { amountText } from '../money-text.ts'
-import { Notice } from '../notice.tsx'
+import { SaidWithUndo } from '../said-with-undo.tsx'
 import { t } from '../text.ts'
 
 /** What was just answered to "Did it go through?", and the entry it made. */
@@ -37,18 +35,12 @@ export function AnsweredOrder(props: { readonly answered: Answered; readonly onU
   const values = { amount: amountText(order.amount), shop: order.shop }
   return (
     <div role="status">
-      <p class="said">
-        <OutcomeMark outcome="allow" />
-        <span>{t(said === 'placed' ? 'unconfirmed_noted' : 'unconfirmed_let_go', values)}</span>
-        <button type="button" class="link" disabled={isBusy} onClick={() => void undo()}>
-          {t('undo')}
-        </button>
-      </p>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <SaidWithUndo
+        said={t(said === 'placed' ? 'unconfirmed_noted' : 'unconfirmed_let_go', values)}
+        onUndo={() => void undo()}
+        isBusy={isBusy}
+        error={error}
+      />
     </div>
   )
 }

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks'
 import type { At, HouseholdView, OpenTag } from '../../background/protocol.ts'
 import { ask } from '../ask.ts'
-import { errorText } from '../error-text.ts'
 import { amountText } from '../money-text.ts'
-import { Notice } from '../notice.tsx'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 import { potNames } from './pot-order.ts'
 import { useArmed } from './use-armed.ts'
 
@@ -30,11 +29,7 @@ export function PlacedBefore(props: {
   return (
     <section class="placed-before">
       <p>{t('placed_before_said', { amount: amountText(tag.amount), pot })}</p>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
       <div class="big-choices">
         <button type="button" onClick={again}>
           <strong>{t('same_order')}</strong>

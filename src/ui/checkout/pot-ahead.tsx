@@ -3,9 +3,8 @@ import type { CheckoutLook } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import { ask } from '../ask.ts'
 import { locale } from '../browser.ts'
-import { errorText } from '../error-text.ts'
-import { Notice } from '../notice.tsx'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 
 /**
  * The pot a basket is for, said before the shop has named the final total: what was said and until when it is kept, the
@@ -47,11 +46,7 @@ export function PotAhead(props: {
           {t('ahead_keep', { pot: chosen.name })}
         </button>
       )}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </div>
   )
 }

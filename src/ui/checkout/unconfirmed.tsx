@@ -4,11 +4,10 @@ import type { EntryId } from '../../book/ids.ts'
 import { toDecimal } from '../../money/money.ts'
 import { useActionId } from '../action-id.ts'
 import { ask } from '../ask.ts'
-import { errorText } from '../error-text.ts'
 import { amountText } from '../money-text.ts'
-import { Notice } from '../notice.tsx'
 import { shortDate } from '../short-date.ts'
 import { listText, t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 import { type Answered, AnsweredOrder } from './answered-order.tsx'
 import { pageTotal } from './page-total.ts'
 
@@ -107,11 +106,7 @@ function One(props: {
           {differs && total && t('unconfirmed_total', { total: amountText(total), was: amountText(order.amount) })}
         </p>
       )}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
       <div class="buttons">
         <button
           type="button"

@@ -2,11 +2,11 @@ import { useState } from 'preact/hooks'
 import type { CheckoutLook, HouseholdView } from '../../background/protocol.ts'
 import { ask } from '../ask.ts'
 import { askForOrigin } from '../browser.ts'
-import { errorText } from '../error-text.ts'
 import { OutcomeMark } from '../mark.tsx'
 import { Notice } from '../notice.tsx'
 import { stopWatching } from '../stop-watching.ts'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 
 /** Lets the guard watch this shop, or shows that it does and how to end it. */
 export function WatchShop(props: {
@@ -58,11 +58,7 @@ export function WatchShop(props: {
         </>
       )}
       {wasRefused && <Notice outcome="warn">{t('watch_refused')}</Notice>}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

@@ -3,11 +3,10 @@ import type { HouseholdView, Look } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import { locale } from '../browser.ts'
 import { useDrafts } from '../draft.ts'
-import { errorText } from '../error-text.ts'
-import { Notice } from '../notice.tsx'
 import { blankPot, checkPot, draftOf, type PotDraft, potDraftFrom } from '../pot-draft.ts'
 import { PotFields } from '../pot-fields.tsx'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 import { useEntry } from './use-entry.ts'
 
 /** The name under which what is typed of a pot is kept; of a new one, the id is empty. */
@@ -68,11 +67,7 @@ export function PotForm(props: {
         isNew={!pot}
         onDraft={change}
       />
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
       <div class="buttons">
         <button type="submit" class="primary" disabled={isBusy}>
           {t(pot ? 'pot_save' : 'pot_add_this')}

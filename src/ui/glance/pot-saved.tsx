@@ -1,10 +1,8 @@
 import type { HouseholdView, Look } from '../../background/protocol.ts'
 import type { Pot } from '../../book/household.ts'
 import { locale } from '../browser.ts'
-import { errorText } from '../error-text.ts'
-import { OutcomeMark } from '../mark.tsx'
-import { Notice } from '../notice.tsx'
 import { checkPot, draftOf } from '../pot-draft.ts'
+import { SaidWithUndo } from '../said-with-undo.tsx'
 import { t } from '../text.ts'
 import { useEntry } from './use-entry.ts'
 
@@ -26,18 +24,7 @@ export function PotSaved(props: {
   }
   return (
     <div role="status">
-      <p class="quick-said">
-        <OutcomeMark outcome="allow" />
-        <span>{t('pot_saved', { pot: now.name })}</span>
-        <button type="button" class="link" disabled={isBusy} onClick={back}>
-          {t('undo')}
-        </button>
-      </p>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <SaidWithUndo said={t('pot_saved', { pot: now.name })} onUndo={back} isBusy={isBusy} error={error} />
     </div>
   )
 }

@@ -1,9 +1,8 @@
 import type { HouseholdView, Look } from '../../background/protocol.ts'
-import { errorText } from '../error-text.ts'
-import { Notice } from '../notice.tsx'
 import { sayEntry } from '../say-entry.ts'
 import { shortDate } from '../short-date.ts'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 import { useEntry } from './use-entry.ts'
 
 /** The latest entries in plain sentences; the last one can be taken back. */
@@ -32,11 +31,7 @@ export function Recent({ view, onLook }: { view: HouseholdView; onLook: (look: L
           </li>
         ))}
       </ol>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

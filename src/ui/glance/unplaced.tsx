@@ -4,12 +4,11 @@ import { toDecimal } from '../../money/money.ts'
 import { readAmount } from '../amount-text.ts'
 import { locale } from '../browser.ts'
 import { useDraft } from '../draft.ts'
-import { errorText } from '../error-text.ts'
 import { TextField } from '../field.tsx'
 import { amountText } from '../money-text.ts'
-import { Notice } from '../notice.tsx'
 import { shortDate } from '../short-date.ts'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 import { useEntry } from './use-entry.ts'
 
 /** Bank money no pot has yet, when the next pay comes, and a place to enter one. */
@@ -79,11 +78,7 @@ export function Unplaced({ view, onLook }: { view: HouseholdView; onLook: (look:
           </button>
         </form>
       )}
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks'
 import type { HouseholdView, Look } from '../../background/protocol.ts'
-import { errorText } from '../error-text.ts'
-import { Notice } from '../notice.tsx'
 import { stopWatching } from '../stop-watching.ts'
 import { t } from '../text.ts'
+import { WentWrong } from '../went-wrong.tsx'
 
 /** The shops the guard may watch, each with a way to end it. */
 export function Watched({ view, onLook }: { view: HouseholdView; onLook: (look: Look) => void }) {
@@ -27,11 +26,7 @@ export function Watched({ view, onLook }: { view: HouseholdView; onLook: (look: 
           </li>
         ))}
       </ul>
-      {error !== null && (
-        <Notice outcome="block" isUrgent>
-          {errorText(error)}
-        </Notice>
-      )}
+      <WentWrong error={error} />
     </section>
   )
 }

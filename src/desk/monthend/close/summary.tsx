@@ -8,12 +8,12 @@ import { monthText } from '../../../ui/month-text.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { PageHead } from '../../parts/page-head.tsx'
 import { TableBox } from '../../parts/table-box.tsx'
 import { linkTo } from '../../place.ts'
 import { useWrite } from '../../plan/use-write.ts'
-import { WentWrong } from '../../plan/went-wrong.tsx'
 import { useIds } from '../ids.ts'
 
 /** A month as it was signed off: its figures, to be printed, and the way to open it again. */

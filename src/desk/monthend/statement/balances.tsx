@@ -13,10 +13,10 @@ import { Notice } from '../../../ui/notice.tsx'
 import { sayEntry } from '../../../ui/say-entry.ts'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { TableBox } from '../../parts/table-box.tsx'
 import { useWrite } from '../../plan/use-write.ts'
-import { WentWrong } from '../../plan/went-wrong.tsx'
 import { type Lines, purposeOf } from './posts.ts'
 
 /** The statements' closing balances against the card sides and unplaced money, with what explains the difference. */

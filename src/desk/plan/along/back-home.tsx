@@ -9,9 +9,9 @@ import { Choice, TextField } from '../../../ui/field.tsx'
 import { amountText } from '../../../ui/money-text.ts'
 import { newEntryId } from '../../../ui/new-id.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { useWrite } from '../use-write.ts'
-import { WentWrong } from '../went-wrong.tsx'
 
 interface Back {
   readonly by: 'spent' | 'left'

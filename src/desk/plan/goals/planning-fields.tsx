@@ -5,9 +5,9 @@ import { ask } from '../../../ui/ask.ts'
 import { SelectField } from '../../../ui/field.tsx'
 import { amountText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { useWrite } from '../use-write.ts'
-import { WentWrong } from '../went-wrong.tsx'
 
 const ORDERS = ['first', 'after-essentials'] as const
 

@@ -7,10 +7,10 @@ import { locale } from '../../../ui/browser.ts'
 import { DateField, SelectField, TextField } from '../../../ui/field.tsx'
 import { editText } from '../../../ui/money-text.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { planSpeech } from '../plan-speech.ts'
 import { useWrite } from '../use-write.ts'
-import { WentWrong } from '../went-wrong.tsx'
 import {
   BUDGETS,
   checkPlanDraft,

@@ -6,9 +6,9 @@ import { newEntryId } from '../../../ui/new-id.ts'
 import { sayEntry } from '../../../ui/say-entry.ts'
 import { shortDate } from '../../../ui/short-date.ts'
 import { t } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { useWrite } from '../use-write.ts'
-import { WentWrong } from '../went-wrong.tsx'
 
 /** The latest payday that stands in the book, with what it did, and the way to take it back as one. */
 export function LastPayday() {

@@ -1,7 +1,7 @@
 import { amountText } from '../../../ui/money-text.ts'
 import { t, tn } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
-import { WentWrong } from '../went-wrong.tsx'
 import type { Envelope } from './payday-slip.ts'
 import { Pieces } from './pieces.tsx'
 import { sidesText } from './sides-text.ts'

@@ -6,9 +6,9 @@ import { Choice, DateField, TextField } from '../../../ui/field.tsx'
 import { newEntryId } from '../../../ui/new-id.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { t, tn } from '../../../ui/text.ts'
+import { WentWrong } from '../../../ui/went-wrong.tsx'
 import { useHousehold } from '../../household.ts'
 import { useWrite } from '../use-write.ts'
-import { WentWrong } from '../went-wrong.tsx'
 import { checkPaper, isBlank, nextDraft, type PaperDraft } from './paper-draft.ts'
 
 /** Lines that were written by hand, typed in one after another: Enter goes on to the next. All go in together. */

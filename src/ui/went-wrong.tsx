@@ -1,7 +1,7 @@
-import { errorText } from '../../ui/error-text.ts'
-import { Notice } from '../../ui/notice.tsx'
+import { errorText } from './error-text.ts'
+import { Notice } from './notice.tsx'
 
-/** What a command failed with, in words; nothing when it did not. */
+/** What something failed with, in words; nothing when it did not. */
 export function WentWrong({ error }: { error: unknown }) {
   if (error === null) return null
   return (
